@@ -1,0 +1,154 @@
+package ripwright.bill;
+
+import java.util.Optional;
+import java.util.Set;
+import ripwright.measure.BoardFeet;
+import ripwright.measure.Length;
+import ripwright.measure.Name;
+import ripwright.stock.Species;
+
+/**
+ * One line of the cutting bill: what the furniture needs, in finished size.
+ *
+ * @param name what the shop calls it, unique in the bill
+ * @param count how many are wanted
+ * @param length finished, along the grain
+ * @param width finished, across
+ * @param thickness finished; a board must mill to exactly this
+ * @param species the woods it may be of; empty for any wood at all
+ * @param face whether a viewer will see it
+ * @param sneakUp extra length left on its blank, trimmed by hand while fitting
+ * @param edgeAllowance extra width left on its blank
+ * @param fitted whether it is cut last, one at a time, to the opening
+ * @param together the group whose blanks all come from one board
+ */
+public record Part(
+        String name,
+        int count,
+        Length length,
+        Length width,
+        Length thickness,
+        Set<Species> species,
+        Face face,
+        Length sneakUp,
+        Length edgeAllowance,
+        boolean fitted,
+        Optional<String> together) {
+    /** Whether a viewer will see a part. */
+    public enum Face {
+        /** It shows: nothing a viewer would see is tolerated. */
+        SHOW,
+        /** It is hidden: sound defects are tolerated. */
+        HIDDEN
+    }
+
+    /** Refuses a part that cannot be. */
+    public Part {
+        Name.require("name", name);
+        together.ifPresent(group -> Name.require("together group", group));
+        if (count < 1) throw new IllegalArgumentException("count is " + count + "; it must be at least 1.");
+        positive("length", length);
+        positive("width", width);
+        positive("thickness", thickness);
+        species = Set.copyOf(species);
+    }
+
+    private static void positive(String field, Length length) {
+        if (length.isZero()) throw new IllegalArgumentException(field + " is 0; it must be more.");
+    }
+
+    /** One hidden part of any wood without allowances, to be altered. */
+    public static Builder of(String name, Length length, Length width, Length thickness) {
+        return new Builder(name, length, width, thickness);
+    }
+
+    /** How long its blank is: finished length and sneak-up oversize. */
+    public Length blankLength() {
+        return length.plus(sneakUp);
+    }
+
+    /** How wide its blank is: finished width and edge allowance. */
+    public Length blankWidth() {
+        return width.plus(edgeAllowance);
+    }
+
+    /** Whether it may be of that wood. */
+    public boolean takes(Species wood) {
+        return species.isEmpty() || species.contains(wood);
+    }
+
+    /** The wood in one finished part, by true volume. */
+    public BoardFeet boardFeet() {
+        return BoardFeet.of(length, width, thickness);
+    }
+
+    /** Builds a part from a plain one. */
+    public static final class Builder {
+        private final String name;
+        private final Length length;
+        private final Length width;
+        private final Length thickness;
+        private int count = 1;
+        private Set<Species> species = Set.of();
+        private Face face = Face.HIDDEN;
+        private Length sneakUp = Length.ZERO;
+        private Length edgeAllowance = Length.ZERO;
+        private boolean fitted;
+        private Optional<String> together = Optional.empty();
+
+        private Builder(String name, Length length, Length width, Length thickness) {
+            this.name = name;
+            this.length = length;
+            this.width = width;
+            this.thickness = thickness;
+        }
+
+        /** That many. */
+        public Builder count(int count) {
+            this.count = count;
+            return this;
+        }
+
+        /** Of one of those woods. */
+        public Builder species(Set<Species> species) {
+            this.species = species;
+            return this;
+        }
+
+        /** Showing or hidden. */
+        public Builder face(Face face) {
+            this.face = face;
+            return this;
+        }
+
+        /** With that much extra length. */
+        public Builder sneakUp(Length sneakUp) {
+            this.sneakUp = sneakUp;
+            return this;
+        }
+
+        /** With that much extra width. */
+        public Builder edgeAllowance(Length edgeAllowance) {
+            this.edgeAllowance = edgeAllowance;
+            return this;
+        }
+
+        /** Cut last, one at a time. */
+        public Builder fitted(boolean fitted) {
+            this.fitted = fitted;
+            return this;
+        }
+
+        /** From one board with all others of that group. */
+        public Builder together(String group) {
+            this.together = Optional.of(group);
+            return this;
+        }
+
+        /** The part; an {@link IllegalArgumentException} when it cannot be. */
+        public Part build() {
+            return new Part(
+                    name, count, length, width, thickness, species, face, sneakUp, edgeAllowance, fitted, together);
+        }
+    }
+}

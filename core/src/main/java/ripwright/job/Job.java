@@ -1,0 +1,154 @@
+package ripwright.job;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import ripwright.bill.Part;
+import ripwright.measure.BoardFeet;
+import ripwright.measure.Money;
+import ripwright.measure.Name;
+import ripwright.measure.Unit;
+import ripwright.saw.Labor;
+import ripwright.saw.Saw;
+import ripwright.saw.TestRip;
+import ripwright.stock.Board;
+import ripwright.stock.Species;
+
+/**
+ * All that is asked of one plan.
+ *
+ * @param name what the shop calls it
+ * @param units what its lengths are written in
+ * @param saw what the saws take and allow
+ * @param testRip how rip settings are proved
+ * @param keep the smallest offcut worth racking
+ * @param prices money per board foot of a species
+ * @param salvage the share of its price an offcut is worth, 0 to 1
+ * @param labor what time costs; absent: nothing
+ * @param stack the boards on hand for this job
+ * @param rack the offcuts on the rack
+ * @param parts the cutting bill
+ * @param limits how hard to look
+ */
+public record Job(
+        String name,
+        Unit units,
+        Saw saw,
+        TestRip testRip,
+        Keep keep,
+        Map<Species, BigDecimal> prices,
+        BigDecimal salvage,
+        Optional<Labor> labor,
+        List<Board> stack,
+        List<Board> rack,
+        List<Part> parts,
+        Limits limits) {
+    private static final int MOST_PARTS = 100_000;
+    private static final int MOST_BOARDS = 10_000;
+
+    /** Refuses a job that makes no sense; a {@link WrongJobException} says all that is wrong. */
+    public Job {
+        prices = Map.copyOf(prices);
+        stack = List.copyOf(stack);
+        rack = List.copyOf(rack);
+        parts = List.copyOf(parts);
+        List<Problem> problems = new ArrayList<>();
+        try {
+            Name.require("job's name", name);
+        } catch (IllegalArgumentException e) {
+            problems.add(new Problem("job", String.valueOf(e.getMessage())));
+        }
+        if (saw.shortestRip().isPresent() && saw.shortestRip().get().exceeds(testRip.length()))
+            problems.add(new Problem(
+                    "testRip.length",
+                    testRip.length() + " is under shortestRip of " + saw.shortestRip().get() + "."));
+        if (salvage.signum() < 0 || salvage.compareTo(BigDecimal.ONE) > 0)
+            problems.add(new Problem("salvage", salvage + " is not a share from 0 to 1."));
+        prices.forEach((species, price) -> {
+            if (price.signum() < 0)
+                problems.add(new Problem("prices." + species, price + " is a negative price."));
+        });
+        if (stack.isEmpty() && rack.isEmpty())
+            problems.add(new Problem("stack", "There is no board at all; list at least one."));
+        if (stack.size() + rack.size() > MOST_BOARDS)
+            problems.add(new Problem(
+                    "stack", (stack.size() + rack.size()) + " boards; a job has at most 10,000."));
+        boards(stack, prices, new HashMap<>(), "stack", problems);
+        boards(rack, prices, ids(stack, "stack"), "rack", problems);
+        parts(parts, problems);
+        if (!problems.isEmpty()) throw new WrongJobException(problems);
+    }
+
+    private static Map<String, String> ids(List<Board> boards, String where) {
+        Map<String, String> seen = new HashMap<>();
+        for (int i = 0; i < boards.size(); i++) seen.putIfAbsent(boards.get(i).id(), where + "[" + i + "]");
+        return seen;
+    }
+
+    private static void boards(
+            List<Board> boards,
+            Map<Species, BigDecimal> prices,
+            Map<String, String> seen,
+            String where,
+            List<Problem> problems) {
+        boolean rack = where.equals("rack");
+        for (int i = 0; i < boards.size(); i++) {
+            Board board = boards.get(i);
+            String here = where + "[" + i + "]";
+            String first = seen.putIfAbsent(board.id(), here);
+            if (first != null)
+                problems.add(new Problem(
+                        here + ".id", "\"" + board.id() + "\" is the id of " + first + " too; ids must differ."));
+            if (rack != board.fromRack())
+                problems.add(new Problem(
+                        here, "\"" + board.id() + "\" is " + (rack ? "no offcut of the rack." : "an offcut of the rack.")));
+            if (!rack && board.price().isEmpty() && !prices.containsKey(board.species()))
+                problems.add(new Problem(
+                        here + ".price",
+                        "No price for \"" + board.species() + "\". Add it to prices, or give the board its own."));
+        }
+    }
+
+    private static void parts(List<Part> parts, List<Problem> problems) {
+        if (parts.isEmpty()) problems.add(new Problem("parts", "The cutting bill is empty; list at least one part."));
+        Set<String> names = new HashSet<>();
+        long count = 0;
+        for (int i = 0; i < parts.size(); i++) {
+            count += parts.get(i).count();
+            if (!names.add(parts.get(i).name()))
+                problems.add(new Problem(
+                        "parts[" + i + "].name",
+                        "\"" + parts.get(i).name() + "\" is in the bill twice; names must differ."));
+        }
+        if (count > MOST_PARTS)
+            problems.add(new Problem("parts", count + " parts wanted; a job has at most 100,000."));
+    }
+
+    /** All boards, the rack's offcuts last. */
+    public List<Board> boards() {
+        List<Board> boards = new ArrayList<>(stack);
+        boards.addAll(rack);
+        return List.copyOf(boards);
+    }
+
+    /** Money per board foot of that board's wood; 0 for a rack offcut without any price. */
+    public BigDecimal price(Board board) {
+        return board.price().orElse(prices.getOrDefault(board.species(), BigDecimal.ZERO));
+    }
+
+    /** What cutting anything from that board costs: its price, or its salvage value when it comes from the rack. */
+    public Money cost(Board board) {
+        Money price = BoardFeet.counted(board.area(), board.thickness()).at(price(board));
+        return board.fromRack() ? price.times(salvage) : price;
+    }
+
+    /** What minutes are reckoned by: the job's labor, or {@link Labor#UNPAID}. */
+    public Labor laborOrUnpaid() {
+        return labor.orElse(Labor.UNPAID);
+    }
+}

@@ -1,0 +1,5 @@
+/** All that is asked of one plan. Read {@link ripwright.job.Job} first. Uses {@code measure}, {@code stock}, {@code bill}, {@code saw}. */
+@NullMarked
+package ripwright.job;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,5 @@
+/** The whole answer, as contract.md has it. Read {@link ripwright.plan.Plan} first. Uses {@code measure} to {@code job}. */
+@NullMarked
+package ripwright.plan;
+
+import org.jspecify.annotations.NullMarked;

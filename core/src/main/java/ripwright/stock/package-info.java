@@ -1,0 +1,5 @@
+/** What lies in the stack and on the rack. Read {@link ripwright.stock.Board} first. Uses {@code measure}. */
+@NullMarked
+package ripwright.stock;
+
+import org.jspecify.annotations.NullMarked;
