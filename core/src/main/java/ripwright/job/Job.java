@@ -66,18 +66,17 @@ public record Job(
         if (saw.shortestRip().isPresent() && saw.shortestRip().get().exceeds(testRip.length()))
             problems.add(new Problem(
                     "testRip.length",
-                    testRip.length() + " is under shortestRip of " + saw.shortestRip().get() + "."));
+                    testRip.length() + " is under shortestRip of "
+                            + saw.shortestRip().get() + "."));
         if (salvage.signum() < 0 || salvage.compareTo(BigDecimal.ONE) > 0)
             problems.add(new Problem("salvage", salvage + " is not a share from 0 to 1."));
         prices.forEach((species, price) -> {
-            if (price.signum() < 0)
-                problems.add(new Problem("prices." + species, price + " is a negative price."));
+            if (price.signum() < 0) problems.add(new Problem("prices." + species, price + " is a negative price."));
         });
         if (stack.isEmpty() && rack.isEmpty())
             problems.add(new Problem("stack", "There is no board at all; list at least one."));
         if (stack.size() + rack.size() > MOST_BOARDS)
-            problems.add(new Problem(
-                    "stack", (stack.size() + rack.size()) + " boards; a job has at most 10,000."));
+            problems.add(new Problem("stack", (stack.size() + rack.size()) + " boards; a job has at most 10,000."));
         boards(stack, prices, new HashMap<>(), "stack", problems);
         boards(rack, prices, ids(stack, "stack"), "rack", problems);
         parts(parts, problems);
@@ -106,7 +105,8 @@ public record Job(
                         here + ".id", "\"" + board.id() + "\" is the id of " + first + " too; ids must differ."));
             if (rack != board.fromRack())
                 problems.add(new Problem(
-                        here, "\"" + board.id() + "\" is " + (rack ? "no offcut of the rack." : "an offcut of the rack.")));
+                        here,
+                        "\"" + board.id() + "\" is " + (rack ? "no offcut of the rack." : "an offcut of the rack.")));
             if (!rack && board.price().isEmpty() && !prices.containsKey(board.species()))
                 problems.add(new Problem(
                         here + ".price",
@@ -125,8 +125,7 @@ public record Job(
                         "parts[" + i + "].name",
                         "\"" + parts.get(i).name() + "\" is in the bill twice; names must differ."));
         }
-        if (count > MOST_PARTS)
-            problems.add(new Problem("parts", count + " parts wanted; a job has at most 100,000."));
+        if (count > MOST_PARTS) problems.add(new Problem("parts", count + " parts wanted; a job has at most 100,000."));
     }
 
     /** All boards, the rack's offcuts last. */

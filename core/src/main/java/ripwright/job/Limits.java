@@ -1,9 +1,9 @@
 package ripwright.job;
 
+import java.math.BigDecimal;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.OptionalLong;
-import java.math.BigDecimal;
 
 /**
  * How hard to look for a plan.

@@ -16,7 +16,8 @@ public final class Name {
         if (text.codePointCount(0, text.length()) > LONGEST)
             throw new IllegalArgumentException("The " + what + " is longer than 300 characters.");
         if (text.codePoints().anyMatch(Character::isISOControl))
-            throw new IllegalArgumentException("The " + what + " holds a control character, such as a line break or tab.");
+            throw new IllegalArgumentException(
+                    "The " + what + " holds a control character, such as a line break or tab.");
         return text;
     }
 }

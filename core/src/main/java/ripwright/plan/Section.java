@@ -14,8 +14,7 @@ import ripwright.stock.Edge;
  * @param edgeLoss what straightening takes from that edge
  * @param strips its strips, in the order they come off, widest first
  */
-public record Section(
-        String id, Length from, Length to, Edge referenceEdge, Length edgeLoss, List<Strip> strips) {
+public record Section(String id, Length from, Length to, Edge referenceEdge, Length edgeLoss, List<Strip> strips) {
     /** Keeps a copy of the list. */
     public Section {
         strips = List.copyOf(strips);

@@ -10,8 +10,7 @@ import java.math.BigDecimal;
  * @param ripMinutes minutes for one rip
  * @param crosscutMinutes minutes for one crosscut
  */
-public record Labor(
-        BigDecimal perHour, BigDecimal settingMinutes, BigDecimal ripMinutes, BigDecimal crosscutMinutes) {
+public record Labor(BigDecimal perHour, BigDecimal settingMinutes, BigDecimal ripMinutes, BigDecimal crosscutMinutes) {
     /** What a plan's minutes are reckoned by when the job names no labor; costs nothing. From memory. */
     public static final Labor UNPAID =
             new Labor(BigDecimal.ZERO, new BigDecimal("6"), new BigDecimal("1.5"), BigDecimal.ONE);
@@ -25,6 +24,7 @@ public record Labor(
     }
 
     private static void positive(String field, BigDecimal number) {
-        if (number.signum() < 0) throw new IllegalArgumentException(field + " is " + number + "; it cannot be negative.");
+        if (number.signum() < 0)
+            throw new IllegalArgumentException(field + " is " + number + "; it cannot be negative.");
     }
 }

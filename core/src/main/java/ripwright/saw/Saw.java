@@ -40,7 +40,6 @@ public record Saw(
 
     /** Two saws without limits. */
     public static Saw of(Length ripKerf, Length crosscutKerf) {
-        return new Saw(
-                ripKerf, crosscutKerf, Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty());
+        return new Saw(ripKerf, crosscutKerf, Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty());
     }
 }

@@ -63,9 +63,8 @@ public record Board(
         if (ripped && straightEdges != 2)
             throw new IllegalArgumentException("A ripped board has two straight edges; set straightEdges to 2.");
         if (ripped && !width.equals(widthAtFarEnd))
-            throw new IllegalArgumentException(
-                    "A ripped board has no taper, but it is " + width + " wide at one end and " + widthAtFarEnd
-                            + " at the other.");
+            throw new IllegalArgumentException("A ripped board has no taper, but it is " + width
+                    + " wide at one end and " + widthAtFarEnd + " at the other.");
         price.ifPresent(Board::requirePrice);
         defects = List.copyOf(defects);
         for (Defect defect : defects) {
@@ -75,9 +74,8 @@ public record Board(
             Length widest = widthAt(width, widthAtFarEnd, length, defect.from())
                     .max(widthAt(width, widthAtFarEnd, length, defect.to()));
             if (defect.right().exceeds(widest))
-                throw new IllegalArgumentException(
-                        "A defect's right side is at " + defect.right() + ", beyond the board's width of " + widest
-                                + " there.");
+                throw new IllegalArgumentException("A defect's right side is at " + defect.right()
+                        + ", beyond the board's width of " + widest + " there.");
         }
     }
 
