@@ -1,0 +1,36 @@
+package ripwright.pattern;
+
+/**
+ * The ticks that lengths are counted in by programs with one place per tick: the greatest length that measures every
+ * size with its kerf, or, where that would need too many ticks, a coarser one that rounds sizes up and room down.
+ */
+final class Grid {
+    final long tick; // nanometers
+
+    /**
+     * A grid for those sizes.
+     *
+     * @param sizes nanometers, a kerf included in each
+     * @param room the largest room, in nanometers, a kerf included
+     * @param most how many ticks the largest room may have
+     */
+    Grid(long[] sizes, long room, int most) {
+        long gcd = 0;
+        for (long size : sizes) gcd = gcd(gcd, size);
+        tick = Math.max(Math.max(gcd, 1), (Math.max(room, 1) + most - 1) / most);
+    }
+
+    private static long gcd(long a, long b) {
+        return b == 0 ? a : gcd(b, a % b);
+    }
+
+    /** Ticks that a size takes. */
+    int of(long size) {
+        return (int) ((size + tick - 1) / tick);
+    }
+
+    /** Ticks that a room has; none when there is no room. */
+    int in(long room) {
+        return room <= 0 ? 0 : (int) (room / tick);
+    }
+}

@@ -1,0 +1,166 @@
+package ripwright.pattern;
+
+import java.math.BigDecimal;
+import java.math.BigInteger;
+import java.math.RoundingMode;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.apache.commons.numbers.fraction.BigFraction;
+import ripwright.bill.Part;
+import ripwright.job.Job;
+import ripwright.measure.BoardFeet;
+import ripwright.measure.Length;
+import ripwright.saw.Labor;
+import ripwright.stock.Board;
+
+/**
+ * A job in bare numbers, for the programs that compute with it: lengths in nanometers, money in millionths of the
+ * currency. Parts and boards are named by their place in {@code job.parts()} and {@code job.boards()}.
+ */
+public final class JobNumbers {
+    /** Millionths of the currency. */
+    public static final long MONEY = 1_000_000L;
+
+    private final Job job;
+    final PartNumbers[] parts;
+    final BoardNumbers[] boards;
+    final long[] widths; // all blank widths, each once, widest first
+    final int[][] partsOfWidth; // parts of widths[i], longest first
+    final long ripKerf;
+    final long crosscutKerf;
+    final long longestRip;
+    final long shortestRip;
+    final long narrowestRip;
+    final long shortestCrosscut;
+    final long keepLength;
+    final long keepWidth;
+    final double ripCost; // millionths for one rip
+    final double crosscutCost; // millionths for one crosscut
+    final double settingCost; // millionths for one rip setting, its tests included
+    final int groups;
+
+    /** Reads the numbers off {@code job}. */
+    public JobNumbers(Job job) {
+        this.job = job;
+        ripKerf = job.saw().ripKerf().nanometers();
+        crosscutKerf = job.saw().crosscutKerf().nanometers();
+        longestRip = or(job.saw().longestRip(), Long.MAX_VALUE);
+        shortestRip = or(job.saw().shortestRip(), 1);
+        narrowestRip = or(job.saw().narrowestRip(), 0);
+        shortestCrosscut = or(job.saw().shortestCrosscut(), 0);
+        keepLength = job.keep().length().nanometers();
+        keepWidth = job.keep().width().nanometers();
+        Labor labor = job.laborOrUnpaid();
+        double perMinute = labor.perHour().doubleValue() / 60 * MONEY;
+        ripCost = perMinute * labor.ripMinutes().doubleValue();
+        crosscutCost = perMinute * labor.crosscutMinutes().doubleValue();
+        settingCost = perMinute * labor.settingMinutes().doubleValue()
+                + (job.testRip().tries() > 0 ? ripCost : 0);
+        widths = job.parts().stream()
+                .mapToLong(part -> -part.blankWidth().nanometers())
+                .distinct()
+                .sorted()
+                .map(width -> -width)
+                .toArray();
+        List<Board> all = job.boards();
+        boards = new BoardNumbers[all.size()];
+        for (int b = 0; b < boards.length; b++) boards[b] = new BoardNumbers(b, all.get(b), job);
+        Map<String, Integer> groupNumbers = new HashMap<>();
+        long[] feet = feet(job.parts());
+        parts = new PartNumbers[job.parts().size()];
+        for (int p = 0; p < parts.length; p++) {
+            Part part = job.parts().get(p);
+            int group = part.together()
+                    .map(name -> groupNumbers.computeIfAbsent(name, key -> groupNumbers.size()))
+                    .orElse(-1);
+            parts[p] = new PartNumbers(p, part, group, feet[p], this);
+        }
+        groups = groupNumbers.size();
+        partsOfWidth = new int[widths.length][];
+        for (int w = 0; w < widths.length; w++) partsOfWidth[w] = partsOfWidth(w);
+    }
+
+    private static long or(Optional<Length> limit, long none) {
+        return limit.map(Length::nanometers).orElse(none);
+    }
+
+    private int[] partsOfWidth(int w) {
+        List<PartNumbers> those = new ArrayList<>();
+        for (PartNumbers part : parts) if (part.widthIndex == w) those.add(part);
+        those.sort((a, b) -> Long.compare(b.length, a.length));
+        return those.stream().mapToInt(part -> part.index).toArray();
+    }
+
+    /** The finished wood in one of each part as whole numbers in proportion: exact where they fit into 40 bits. */
+    private static long[] feet(List<Part> parts) {
+        List<BigFraction> volumes =
+                parts.stream().map(Part::boardFeet).map(BoardFeet::value).toList();
+        BigInteger denominator = BigInteger.ONE;
+        for (BigFraction volume : volumes) {
+            BigInteger d = volume.getDenominator();
+            denominator = denominator.divide(denominator.gcd(d)).multiply(d);
+        }
+        List<BigInteger> whole = new ArrayList<>();
+        BigInteger gcd = BigInteger.ZERO;
+        BigInteger most = BigInteger.ONE;
+        for (BigFraction volume : volumes) {
+            BigInteger n = volume.multiply(denominator).getNumerator();
+            whole.add(n);
+            gcd = gcd.gcd(n);
+            most = most.max(n);
+        }
+        BigInteger unit = gcd;
+        int excess = most.divide(unit).bitLength() - 40;
+        if (excess > 0) unit = unit.shiftLeft(excess);
+        long[] feet = new long[whole.size()];
+        for (int p = 0; p < feet.length; p++)
+            feet[p] = Math.max(1, whole.get(p).divide(unit).longValueExact());
+        return feet;
+    }
+
+    static long millionths(BigDecimal money) {
+        return money.multiply(BigDecimal.valueOf(MONEY))
+                .setScale(0, RoundingMode.HALF_UP)
+                .longValueExact();
+    }
+
+    /** The job these are the numbers of. */
+    public Job job() {
+        return job;
+    }
+
+    /** How many boards there are. */
+    public int boards() {
+        return boards.length;
+    }
+
+    /** How many parts the bill lists, not counting copies. */
+    public int parts() {
+        return parts.length;
+    }
+
+    /** How many of each part are wanted. */
+    public int[] wanted() {
+        int[] wanted = new int[parts.length];
+        for (int p = 0; p < parts.length; p++) wanted[p] = parts[p].count;
+        return wanted;
+    }
+
+    /** The finished wood in one of that part, in a unit of its own that is the same for all parts. */
+    public long feet(int part) {
+        return parts[part].feet;
+    }
+
+    /** What a board costs as soon as anything is cut from it, in millionths. */
+    public long cost(int board) {
+        return boards[board].cost;
+    }
+
+    /** What one rip setting costs, in millionths. */
+    public long settingCost() {
+        return Math.round(settingCost);
+    }
+}

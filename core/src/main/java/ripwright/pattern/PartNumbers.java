@@ -1,0 +1,40 @@
+package ripwright.pattern;
+
+import ripwright.bill.Part;
+
+/** A part in bare numbers. */
+final class PartNumbers {
+    final int index;
+    final long length; // of its blank
+    final long width; // of its blank
+    final int widthIndex; // of its width in JobNumbers.widths
+    final int count;
+    final boolean show;
+    final boolean fitted;
+    final int group; // its together group, or -1
+    final long feet;
+    final boolean[] fits; // fits[b]: board b is of its wood and thickness, and wide and long enough
+
+    PartNumbers(int index, Part part, int group, long feet, JobNumbers numbers) {
+        this.index = index;
+        length = part.blankLength().nanometers();
+        width = part.blankWidth().nanometers();
+        count = part.count();
+        show = part.face() == Part.Face.SHOW;
+        fitted = part.fitted();
+        this.group = group;
+        this.feet = feet;
+        int w = 0;
+        while (numbers.widths[w] != width) w++;
+        widthIndex = w;
+        fits = new boolean[numbers.boards.length];
+        for (BoardNumbers board : numbers.boards) fits[board.index] = fits(part, board);
+    }
+
+    private boolean fits(Part part, BoardNumbers board) {
+        return part.takes(board.stock.species())
+                && part.thickness().equals(board.stock.millsTo())
+                && length <= board.to - board.from
+                && (board.ripped ? width == board.widthNear : width <= Math.max(board.widthNear, board.widthFar));
+    }
+}
