@@ -66,11 +66,16 @@ final class BoardCutter {
         int[] left = pool.left.clone();
         Pool rest = new Pool(left, pool.worth, pool.barred.length);
         System.arraycopy(pool.barred, 0, rest.barred, 0, pool.barred.length);
-        boolean fromFar = board.tapered() && random.nextBoolean();
+        boolean fromFar = (board.tapered() || board.defects.length > 0) && random.nextBoolean();
         int most = sectionCount(board, random);
         List<Layout.Section> sections = new ArrayList<>();
         long near = board.from;
         long far = board.to;
+        if (board.defects.length > 0 && random.nextInt(6) == 0) {
+            long[] defect = board.defects[random.nextInt(board.defects.length)];
+            if (fromFar) far = Math.min(far, defect[0]);
+            else near = Math.max(near, defect[1]);
+        }
         while (sections.size() < most && far - near >= Math.max(1, numbers.shortestRip)) {
             long length = sectionLength(board, far - near, most - sections.size(), rest, random);
             if (length <= 0) break;

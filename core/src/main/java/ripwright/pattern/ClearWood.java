@@ -13,11 +13,10 @@ final class ClearWood {
     /** A length of clear wood, in nanometers along the grain. */
     record Interval(long start, long end) {}
 
-    /** The clear intervals of one view, in order. */
-    record View(int number, List<Interval> forShow, List<Interval> forHidden) {
-        /** Whether show parts and hidden parts may lie on the same wood. */
-        boolean alike() {
-            return forShow.equals(forHidden);
+    /** The clear intervals of one view, in order, and whether show parts and hidden parts have the same. */
+    record View(int number, List<Interval> forShow, List<Interval> forHidden, boolean alike) {
+        View(int number, List<Interval> forShow, List<Interval> forHidden) {
+            this(number, forShow, forHidden, forShow.equals(forHidden));
         }
     }
 

@@ -163,4 +163,17 @@ public final class JobNumbers {
     public long settingCost() {
         return Math.round(settingCost);
     }
+
+    /** What the wood of one blank of that part costs on the boards it fits, on the average, in millionths. */
+    public double woodPrice(int part) {
+        double price = 0;
+        double area = 0;
+        for (BoardNumbers board : boards) {
+            if (!parts[part].fits[board.index]) continue;
+            price += board.cost;
+            area += (double) board.length * (board.widthNear + board.widthFar) / 2;
+        }
+        double blank = (double) (parts[part].length + crosscutKerf) * (parts[part].width + ripKerf);
+        return area == 0 ? 0 : blank * price / area;
+    }
 }

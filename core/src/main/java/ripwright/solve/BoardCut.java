@@ -1,0 +1,58 @@
+package ripwright.solve;
+
+import org.jspecify.annotations.Nullable;
+import org.optaplanner.core.api.domain.entity.PlanningEntity;
+import org.optaplanner.core.api.domain.lookup.PlanningId;
+import org.optaplanner.core.api.domain.variable.PlanningVariable;
+import ripwright.pattern.PricedLayout;
+
+/** One board of the search, and how it is cut: the search's only decision. */
+@PlanningEntity
+public final class BoardCut {
+    @PlanningId
+    private int board;
+
+    private @Nullable Tariff tariff;
+
+    @PlanningVariable(valueRangeProviderRefs = "layouts", nullable = true)
+    private @Nullable PricedLayout layout;
+
+    /** For the search, which fills it in. */
+    public BoardCut() {}
+
+    BoardCut(int board, Tariff tariff, @Nullable PricedLayout layout) {
+        this.board = board;
+        this.tariff = tariff;
+        this.layout = layout;
+    }
+
+    /** The board's place in {@code job.boards()}. */
+    public int board() {
+        return board;
+    }
+
+    /** How it is cut; null while it stays whole. */
+    public @Nullable PricedLayout getLayout() {
+        return layout;
+    }
+
+    /** Cuts it so. */
+    public void setLayout(@Nullable PricedLayout layout) {
+        this.layout = layout;
+    }
+
+    PricedLayout cut() {
+        if (layout == null) throw new IllegalStateException("Board " + board + " is whole.");
+        return layout;
+    }
+
+    long blanksWorth() {
+        if (tariff == null) throw new IllegalStateException("Board " + board + " has no tariff.");
+        return tariff.of(cut());
+    }
+
+    @Override
+    public String toString() {
+        return "board " + board + (layout == null ? " whole" : " cut");
+    }
+}

@@ -1,0 +1,77 @@
+package ripwright.solve;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.SplittableRandom;
+import java.util.function.BooleanSupplier;
+import org.jspecify.annotations.Nullable;
+import ripwright.pattern.JobNumbers;
+import ripwright.pattern.PricedLayout;
+
+/** First answers: board after board, always the one of a few that gives the most wanted wood for its price. */
+final class Greedy {
+    private static final int ANSWERS = 6;
+    private static final int BOARDS_COMPARED = 6;
+
+    private final Workbench workbench;
+    private final JobNumbers numbers;
+    private final BooleanSupplier stop;
+    private final Tariff tariff;
+
+    Greedy(Workbench workbench, BooleanSupplier stop) {
+        this.workbench = workbench;
+        this.stop = stop;
+        numbers = workbench.numbers();
+        tariff = new Tariff(numbers, 1);
+    }
+
+    /** The best of a few; the first is finished even when told to stop. */
+    Champion best(SplittableRandom random) {
+        Champion best = answer(new @Nullable PricedLayout[numbers.boards()], numbers.wanted(), random.split());
+        for (int i = 1; i < ANSWERS && !stop.getAsBoolean(); i++) {
+            Champion other = answer(new @Nullable PricedLayout[numbers.boards()], numbers.wanted(), random.split());
+            if (other.betterThan(best)) best = other;
+        }
+        return best;
+    }
+
+    /** Makes what a cutting leaves missing from the boards that are whole. */
+    Champion completed(@Nullable PricedLayout[] layouts, int[] missing, SplittableRandom random) {
+        return answer(layouts.clone(), missing, random);
+    }
+
+    private Champion answer(@Nullable PricedLayout[] layouts, int[] left, SplittableRandom random) {
+        List<Integer> whole = new ArrayList<>();
+        for (int b = 0; b < layouts.length; b++) if (layouts[b] == null) whole.add(b);
+        while (!whole.isEmpty() && some(left)) {
+            PricedLayout best = null;
+            double bestWorth = 0;
+            List<Integer> useless = new ArrayList<>();
+            int compared = 0;
+            for (int start = random.nextInt(whole.size()), i = 0; i < whole.size() && compared < BOARDS_COMPARED; i++) {
+                int board = whole.get((start + i) % whole.size());
+                PricedLayout cut = workbench.recut().cut(List.of(board), left.clone(), random)[0];
+                if (cut == null) {
+                    useless.add(board);
+                    continue;
+                }
+                compared++;
+                double worth = tariff.of(cut) / Math.max(1.0, (double) cut.net());
+                if (best != null && worth <= bestWorth) continue;
+                best = cut;
+                bestWorth = worth;
+            }
+            whole.removeAll(useless);
+            if (best == null) break;
+            layouts[best.layout().board()] = best;
+            whole.remove((Integer) best.layout().board());
+            for (int part : best.made()) left[part]--;
+        }
+        return Champion.of(numbers, layouts);
+    }
+
+    private static boolean some(int[] left) {
+        for (int count : left) if (count > 0) return true;
+        return false;
+    }
+}

@@ -1,0 +1,85 @@
+package ripwright.solve;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.List;
+import java.util.SplittableRandom;
+import org.jspecify.annotations.Nullable;
+import org.optaplanner.core.api.score.director.ScoreDirector;
+import org.optaplanner.core.impl.heuristic.move.AbstractMove;
+import ripwright.pattern.PricedLayout;
+
+/** Cuts a few boards again: their blanks and those not made yet, by chance drawn from the move's own seed. */
+final class RecutMove extends AbstractMove<Cutting> {
+    private final List<BoardCut> cuts;
+    private final long seed;
+    private @Nullable PricedLayout @Nullable [] after; // what the boards become; computed once
+
+    RecutMove(List<BoardCut> cuts, long seed) {
+        this.cuts = cuts;
+        this.seed = seed;
+    }
+
+    private RecutMove(List<BoardCut> cuts, @Nullable PricedLayout[] after) {
+        this(cuts, 0);
+        this.after = after;
+    }
+
+    @Override
+    public boolean isMoveDoable(ScoreDirector<Cutting> scoreDirector) {
+        return true;
+    }
+
+    /** Comes before the move on one thread and after it on a move thread; what it undoes is drawn from the boards now. */
+    @Override
+    protected RecutMove createUndoMove(ScoreDirector<Cutting> scoreDirector) {
+        @Nullable PricedLayout[] before = new @Nullable PricedLayout[cuts.size()];
+        for (int i = 0; i < before.length; i++) before[i] = cuts.get(i).getLayout();
+        return new RecutMove(cuts, before);
+    }
+
+    @Override
+    @SuppressWarnings("ReferenceEquality") // a layout set again is the same object; comparing it deeply would cost more
+    protected void doMoveOnGenuineVariables(ScoreDirector<Cutting> scoreDirector) {
+        if (after == null) after = recut(scoreDirector.getWorkingSolution());
+        for (int i = 0; i < after.length; i++) {
+            BoardCut cut = cuts.get(i);
+            if (cut.getLayout() == after[i]) continue;
+            scoreDirector.beforeVariableChanged(cut, "layout");
+            cut.setLayout(after[i]);
+            scoreDirector.afterVariableChanged(cut, "layout");
+        }
+    }
+
+    private @Nullable PricedLayout[] recut(Cutting cutting) {
+        int[] left = cutting.missing();
+        List<Integer> boards = new ArrayList<>();
+        for (BoardCut cut : cuts) {
+            boards.add(cut.board());
+            PricedLayout layout = cut.getLayout();
+            if (layout != null) for (int part : layout.made()) left[part]++;
+        }
+        return cutting.workbench().recut().cut(boards, left, new SplittableRandom(seed));
+    }
+
+    @Override
+    public RecutMove rebase(ScoreDirector<Cutting> destination) {
+        List<BoardCut> there = rebaseList(cuts, destination);
+        return after == null ? new RecutMove(there, seed) : new RecutMove(there, after);
+    }
+
+    @Override
+    public Collection<? extends Object> getPlanningEntities() {
+        return cuts;
+    }
+
+    @Override
+    public Collection<? extends Object> getPlanningValues() {
+        return List.of();
+    }
+
+    @Override
+    public String toString() {
+        return "recut of " + cuts;
+    }
+}

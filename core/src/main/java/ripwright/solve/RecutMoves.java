@@ -1,0 +1,72 @@
+package ripwright.solve;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.Iterator;
+import java.util.List;
+import java.util.Random;
+import org.optaplanner.core.api.score.director.ScoreDirector;
+import org.optaplanner.core.impl.heuristic.selector.move.factory.MoveIteratorFactory;
+
+/** Draws recuts without end: one to three boards that are cut and up to two that are whole, all of one thickness. */
+public final class RecutMoves implements MoveIteratorFactory<Cutting, RecutMove> {
+    /** For the search's configuration. */
+    public RecutMoves() {}
+
+    @Override
+    public long getSize(ScoreDirector<Cutting> scoreDirector) {
+        return 1L << 20; // no end; the search only wants to know that there are many
+    }
+
+    @Override
+    public Iterator<RecutMove> createOriginalMoveIterator(ScoreDirector<Cutting> scoreDirector) {
+        throw new UnsupportedOperationException("Recuts come in no order; ask for them at random.");
+    }
+
+    @Override
+    public Iterator<RecutMove> createRandomMoveIterator(ScoreDirector<Cutting> scoreDirector, Random workingRandom) {
+        return new Draw(scoreDirector.getWorkingSolution(), workingRandom);
+    }
+
+    private static final class Draw implements Iterator<RecutMove> {
+        private static final int TRIES = 12;
+
+        private final Cutting cutting;
+        private final Random random;
+
+        Draw(Cutting cutting, Random random) {
+            this.cutting = cutting;
+            this.random = random;
+        }
+
+        @Override
+        public boolean hasNext() {
+            return !cutting.boards().isEmpty();
+        }
+
+        @Override
+        public RecutMove next() {
+            List<BoardCut> all = cutting.boards();
+            BoardCut first = all.get(random.nextInt(all.size()));
+            for (int i = 0; first.getLayout() == null && i < TRIES; i++) first = all.get(random.nextInt(all.size()));
+            List<BoardCut> cuts = new ArrayList<>();
+            cuts.add(first);
+            int used = random.nextInt(3);
+            int whole = Math.max(0, random.nextInt(4) - 1);
+            draw(cuts, used, true);
+            draw(cuts, used + whole == 0 ? 1 : whole, false);
+            Collections.shuffle(cuts, random);
+            return new RecutMove(cuts, random.nextLong());
+        }
+
+        private void draw(List<BoardCut> cuts, int more, boolean cut) {
+            List<Integer> alike = cutting.workbench().alike(cuts.get(0).board());
+            for (int i = 0; i < TRIES && more > 0; i++) {
+                BoardCut other = cutting.boards().get(alike.get(random.nextInt(alike.size())));
+                if ((other.getLayout() != null) != cut || cuts.contains(other)) continue;
+                cuts.add(other);
+                more--;
+            }
+        }
+    }
+}

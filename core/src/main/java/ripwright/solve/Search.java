@@ -1,0 +1,104 @@
+package ripwright.solve;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.SplittableRandom;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
+import java.util.concurrent.ScheduledExecutorService;
+import java.util.function.BooleanSupplier;
+import java.util.function.Consumer;
+import org.jspecify.annotations.Nullable;
+import ripwright.pattern.JobNumbers;
+
+/**
+ * Looks for the layouts that make the most wanted wood and, of those, cost the least. Annealing rounds of a fixed number
+ * of moves, each from the best found so far, one on every thread; after a round the threads agree on the best. So the
+ * seed and the number of threads fix the path, and the clock only its end.
+ */
+public final class Search {
+    /**
+     * How hard to look.
+     *
+     * @param seed where chance comes from
+     * @param threads how many rounds run side by side
+     * @param mostRounds after how many rounds to end
+     * @param patience after how many rounds that bring nothing to end
+     */
+    public record Effort(long seed, int threads, int mostRounds, int patience) {}
+
+    private final Workbench workbench;
+    private final Effort effort;
+    private final BooleanSupplier stop;
+    private final Consumer<Champion> listener;
+
+    /**
+     * @param numbers the job
+     * @param effort how hard to look
+     * @param stop asked often, from several threads; true ends the search with what it has
+     * @param listener told of every better answer, from several threads, one at a time
+     */
+    public Search(JobNumbers numbers, Effort effort, BooleanSupplier stop, Consumer<Champion> listener) {
+        workbench = new Workbench(numbers);
+        this.effort = effort;
+        this.stop = stop;
+        this.listener = listener;
+    }
+
+    /** The best answer found. */
+    public Champion best() {
+        SplittableRandom random = new SplittableRandom(effort.seed());
+        Champion best = new Greedy(workbench, stop).best(random.split());
+        listener.accept(best);
+        ExecutorService threads = Executors.newFixedThreadPool(effort.threads());
+        ScheduledExecutorService watch = Executors.newSingleThreadScheduledExecutor();
+        try {
+            int barren = 0;
+            for (int round = 0;
+                    round < effort.mostRounds() && barren < effort.patience() && !stop.getAsBoolean();
+                    round++) {
+                Champion found = round(threads, watch, best, round, random);
+                barren = found.betterThan(best) ? 0 : barren + 1;
+                if (found.betterThan(best)) listener.accept(found);
+                best = found.betterThan(best) ? found : best;
+            }
+        } finally {
+            threads.shutdownNow();
+            watch.shutdownNow();
+        }
+        return best;
+    }
+
+    private Champion round(
+            ExecutorService threads,
+            ScheduledExecutorService watch,
+            Champion from,
+            int round,
+            SplittableRandom random) {
+        List<Future<Champion>> running = new ArrayList<>();
+        for (int t = 0; t < effort.threads(); t++) {
+            long seed = random.nextLong();
+            double heat = Anneal.HEATS[(round * effort.threads() + t) % Anneal.HEATS.length];
+            running.add(threads.submit(() -> new Anneal(workbench, heat, stop, watch).from(from, seed)));
+        }
+        Champion best = from;
+        for (Future<Champion> one : running) {
+            Champion found = result(one);
+            if (found != null && found.betterThan(best)) best = found;
+        }
+        return best;
+    }
+
+    private static @Nullable Champion result(Future<Champion> one) {
+        try {
+            return one.get();
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+            return null;
+        } catch (ExecutionException e) {
+            throw new IllegalStateException("A round of the search failed.", e.getCause());
+        }
+    }
+}

@@ -1,0 +1,48 @@
+package ripwright.solve;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import ripwright.measure.Length;
+import ripwright.pattern.JobNumbers;
+import ripwright.pattern.Recut;
+import ripwright.stock.Board;
+
+/** What recuts of one job share: its numbers, and for each thread the tables it cuts with. */
+final class Workbench {
+    private final JobNumbers numbers;
+    private final ThreadLocal<Recut> recut;
+    private final List<List<Integer>> ofThickness = new ArrayList<>(); // places of boards that mill to one thickness
+    private final int[] thickness; // thickness[b]: where board b stands in ofThickness
+
+    Workbench(JobNumbers numbers) {
+        this.numbers = numbers;
+        recut = ThreadLocal.withInitial(() -> new Recut(numbers));
+        List<Board> boards = numbers.job().boards();
+        thickness = new int[boards.size()];
+        Map<Length, Integer> known = new HashMap<>();
+        for (int b = 0; b < thickness.length; b++) {
+            int t = known.computeIfAbsent(boards.get(b).millsTo(), key -> {
+                ofThickness.add(new ArrayList<>());
+                return ofThickness.size() - 1;
+            });
+            thickness[b] = t;
+            ofThickness.get(t).add(b);
+        }
+    }
+
+    JobNumbers numbers() {
+        return numbers;
+    }
+
+    /** This thread's own. */
+    Recut recut() {
+        return recut.get();
+    }
+
+    /** All boards that mill to the same thickness as that one, itself included. */
+    List<Integer> alike(int board) {
+        return ofThickness.get(thickness[board]);
+    }
+}
