@@ -12,7 +12,8 @@ import java.util.function.BooleanSupplier;
 public record Options(ProgressListener listener, BooleanSupplier cancellation, int mostRounds) {
     /** Refuses a negative number of rounds. */
     public Options {
-        if (mostRounds < 0) throw new IllegalArgumentException("mostRounds is " + mostRounds + "; it cannot be negative.");
+        if (mostRounds < 0)
+            throw new IllegalArgumentException("mostRounds is " + mostRounds + "; it cannot be negative.");
     }
 
     /** Nobody listens, nobody cancels, the job's limits end the search. */

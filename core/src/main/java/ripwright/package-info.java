@@ -1,5 +1,5 @@
 /**
- * The one door of the library: {@link ripwright.Planner} takes a job and gives a plan that replay has accepted. Uses every
+ * The one door of the library: {@code Planner} takes a job and gives a plan that replay has accepted. Uses every
  * other package.
  */
 @NullMarked

@@ -2,10 +2,6 @@ package ripwright.solve;
 
 import java.util.List;
 import java.util.SplittableRandom;
-import java.util.concurrent.Future;
-import java.util.concurrent.ScheduledExecutorService;
-import java.util.concurrent.TimeUnit;
-import java.util.function.BooleanSupplier;
 import org.optaplanner.core.api.score.stream.ConstraintStreamImplType;
 import org.optaplanner.core.api.solver.Solver;
 import org.optaplanner.core.api.solver.SolverFactory;
@@ -27,20 +23,38 @@ import ripwright.pattern.JobNumbers;
  */
 final class Anneal {
     /** Starting temperatures of successive rounds, as shares of a mean board's price. */
-    static final double[] HEATS = {0.02, 0.01, 0.03, 0.005};
+    static final double[] HEATS = {0.005, 0.02, 0.01};
 
     private final Workbench workbench;
     private final JobNumbers numbers;
     private final double heat;
-    private final BooleanSupplier stop;
-    private final ScheduledExecutorService watch; // looks whether to stop while the round runs
+    private final long moves;
+    private final Watch watch;
+    private final EnvironmentMode mode;
+    private final String moveThreads;
 
-    Anneal(Workbench workbench, double heat, BooleanSupplier stop, ScheduledExecutorService watch) {
+    /**
+     * @param heat the temperature to start at, as a share of a mean board's price
+     * @param moves how many recuts to try
+     */
+    Anneal(Workbench workbench, double heat, long moves, Watch watch) {
+        this(workbench, heat, moves, watch, EnvironmentMode.REPRODUCIBLE, SolverConfig.MOVE_THREAD_COUNT_NONE);
+    }
+
+    private Anneal(
+            Workbench workbench, double heat, long moves, Watch watch, EnvironmentMode mode, String moveThreads) {
         this.workbench = workbench;
         this.heat = heat;
-        this.stop = stop;
+        this.moves = moves;
         this.watch = watch;
+        this.mode = mode;
+        this.moveThreads = moveThreads;
         numbers = workbench.numbers();
+    }
+
+    /** The same, checking itself as it goes, on that many move threads. */
+    Anneal checked(EnvironmentMode mode, String moveThreads) {
+        return new Anneal(workbench, heat, moves, watch, mode, moveThreads);
     }
 
     Champion from(Champion start, long seed) {
@@ -48,18 +62,10 @@ final class Anneal {
         double factor = 1.15 + 0.15 * random.nextInt(4);
         Tariff tariff = new Tariff(numbers, factor);
         Solver<Cutting> solver = solver(random.nextLong());
-        Future<?> watching = watch.scheduleWithFixedDelay(
-                () -> {
-                    if (stop.getAsBoolean()) solver.terminateEarly();
-                },
-                0,
-                10,
-                TimeUnit.MILLISECONDS);
-        Cutting best = solver.solve(new Cutting(workbench, tariff, start.layouts()));
-        watching.cancel(false);
+        Cutting best = watch.solve(solver, new Cutting(workbench, tariff, start.layouts()));
         Champion found = Champion.of(numbers, best.layouts());
         if (found.blanks() == totalWanted()) return found;
-        Champion completed = new Greedy(workbench, stop).completed(best.layouts(), best.missing(), random);
+        Champion completed = new Greedy(workbench, watch::stopped).completed(best.layouts(), best.missing(), random);
         return completed.betterThan(found) ? completed : found;
     }
 
@@ -76,7 +82,8 @@ final class Anneal {
                 .withScoreDirectorFactory(new ScoreDirectorFactoryConfig()
                         .withConstraintProviderClass(CutConstraints.class)
                         .withConstraintStreamImplType(ConstraintStreamImplType.BAVET))
-                .withEnvironmentMode(EnvironmentMode.REPRODUCIBLE)
+                .withEnvironmentMode(mode)
+                .withMoveThreadCount(moveThreads)
                 .withRandomSeed(seed)
                 .withMonitoringConfig(new MonitoringConfig().withSolverMetricList(List.of()))
                 .withPhases(new LocalSearchPhaseConfig()
@@ -85,7 +92,7 @@ final class Anneal {
                         .withAcceptorConfig(new LocalSearchAcceptorConfig()
                                 .withSimulatedAnnealingStartingTemperature("1hard/" + startingTemperature() + "soft"))
                         .withForagerConfig(new LocalSearchForagerConfig().withAcceptedCountLimit(1))
-                        .withTerminationConfig(new TerminationConfig().withScoreCalculationCountLimit(moves())));
+                        .withTerminationConfig(new TerminationConfig().withScoreCalculationCountLimit(moves)));
         return SolverFactory.<Cutting>create(config).buildSolver();
     }
 
@@ -93,9 +100,5 @@ final class Anneal {
         double sum = 0;
         for (int b = 0; b < numbers.boards(); b++) sum += numbers.cost(b);
         return Math.max(1, Math.round(heat * sum / numbers.boards()));
-    }
-
-    private long moves() {
-        return 10_000 + 100L * totalWanted();
     }
 }

@@ -1,13 +1,13 @@
 package ripwright.solve;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.SplittableRandom;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
-import java.util.concurrent.ScheduledExecutorService;
 import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
@@ -26,8 +26,9 @@ public final class Search {
      * @param threads how many rounds run side by side
      * @param mostRounds after how many rounds to end
      * @param patience after how many rounds that bring nothing to end
+     * @param movesPerBlank how many recuts a round tries for every blank wanted
      */
-    public record Effort(long seed, int threads, int mostRounds, int patience) {}
+    public record Effort(long seed, int threads, int mostRounds, int patience, int movesPerBlank) {}
 
     private final Workbench workbench;
     private final Effort effort;
@@ -53,8 +54,7 @@ public final class Search {
         Champion best = new Greedy(workbench, stop).best(random.split());
         listener.accept(best);
         ExecutorService threads = Executors.newFixedThreadPool(effort.threads());
-        ScheduledExecutorService watch = Executors.newSingleThreadScheduledExecutor();
-        try {
+        try (Watch watch = new Watch(stop)) {
             int barren = 0;
             for (int round = 0;
                     round < effort.mostRounds() && barren < effort.patience() && !stop.getAsBoolean();
@@ -66,22 +66,16 @@ public final class Search {
             }
         } finally {
             threads.shutdownNow();
-            watch.shutdownNow();
         }
         return best;
     }
 
-    private Champion round(
-            ExecutorService threads,
-            ScheduledExecutorService watch,
-            Champion from,
-            int round,
-            SplittableRandom random) {
+    private Champion round(ExecutorService threads, Watch watch, Champion from, int round, SplittableRandom random) {
         List<Future<Champion>> running = new ArrayList<>();
         for (int t = 0; t < effort.threads(); t++) {
             long seed = random.nextLong();
             double heat = Anneal.HEATS[(round * effort.threads() + t) % Anneal.HEATS.length];
-            running.add(threads.submit(() -> new Anneal(workbench, heat, stop, watch).from(from, seed)));
+            running.add(threads.submit(() -> new Anneal(workbench, heat, moves(), watch).from(from, seed)));
         }
         Champion best = from;
         for (Future<Champion> one : running) {
@@ -100,5 +94,10 @@ public final class Search {
         } catch (ExecutionException e) {
             throw new IllegalStateException("A round of the search failed.", e.getCause());
         }
+    }
+
+    private long moves() {
+        return (long) effort.movesPerBlank()
+                * (50 + Arrays.stream(workbench.numbers().wanted()).sum());
     }
 }

@@ -18,6 +18,13 @@ final class Tariff {
         for (int p = 0; p < worth.length; p++) worth[p] = Math.round(factor * numbers.woodPrice(p));
     }
 
+    /**
+     * @param worth of one blank of each part, in millionths
+     */
+    Tariff(long[] worth) {
+        this.worth = worth;
+    }
+
     long of(PricedLayout layout) {
         long sum = 0;
         for (int part : layout.made()) sum += worth[part];

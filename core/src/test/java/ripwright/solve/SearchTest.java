@@ -1,0 +1,84 @@
+package ripwright.solve;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static ripwright.pattern.ShopJobs.board;
+import static ripwright.pattern.ShopJobs.job;
+import static ripwright.pattern.ShopJobs.part;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.atomic.AtomicInteger;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.optaplanner.core.config.solver.EnvironmentMode;
+import ripwright.job.Job;
+import ripwright.pattern.JobNumbers;
+
+class SearchTest {
+    private static final Job SHELVES = job(
+            List.of(
+                    board("a", "8", "61").build(),
+                    board("b", "6 3/4", "72").build(),
+                    board("c", "9 1/4", "48 1/2").build(),
+                    board("d", "5 1/2", "90").build()),
+            List.of(
+                    part("rail", 6, "2 1/4", "23").build(),
+                    part("stile", 4, "2 1/4", "30 1/2").together("face").build(),
+                    part("shelf", 3, "3 1/2", "29").build(),
+                    part("cleat", 5, "1 1/2", "17 1/4").build()));
+
+    @Test
+    void the_same_seed_finds_the_same() {
+        assertThat(layouts(best(7, 1))).isEqualTo(layouts(best(7, 1)));
+        assertThat(layouts(best(7, 2))).isEqualTo(layouts(best(7, 2)));
+    }
+
+    @Test
+    void everything_is_made_where_the_stack_is_ample() {
+        assertThat(best(1, 1).blanks()).isEqualTo(18);
+    }
+
+    @Test
+    void a_search_told_to_stop_at_once_still_answers() {
+        Search.Effort effort = new Search.Effort(1, 2, 1_000, 1_000, 20);
+        Champion answer = new Search(new JobNumbers(SHELVES), effort, () -> true, champion -> {}).best();
+        assertThat(answer.blanks()).isPositive();
+    }
+
+    @Test
+    void a_search_told_to_stop_later_ends_with_the_best_it_told_of() {
+        AtomicInteger asked = new AtomicInteger();
+        List<Champion> told = new ArrayList<>();
+        Search.Effort effort = new Search.Effort(1, 1, 1_000_000, 1_000_000, 20);
+        Champion answer =
+                new Search(new JobNumbers(SHELVES), effort, () -> asked.incrementAndGet() > 60, told::add).best();
+        assertThat(answer.net()).isEqualTo(told.get(told.size() - 1).net());
+    }
+
+    @ParameterizedTest
+    @CsvSource({"FULL_ASSERT, NONE", "FULL_ASSERT, 2"})
+    void recuts_leave_no_trace_when_undone(EnvironmentMode mode, String moveThreads) {
+        Workbench workbench = new Workbench(new JobNumbers(SHELVES));
+        Champion start = new Greedy(workbench, () -> false).best(new java.util.SplittableRandom(3));
+        try (Watch watch = new Watch(() -> false)) {
+            Champion found = new Anneal(workbench, 0.02, 1_500, watch)
+                    .checked(mode, moveThreads)
+                    .from(start, 5);
+            assertThat(found.blanks()).isBetween(1, 18);
+        }
+    }
+
+    private static Champion best(long seed, int threads) {
+        return new Search(
+                        new JobNumbers(SHELVES),
+                        new Search.Effort(seed, threads, 2, 2, 20),
+                        () -> false,
+                        champion -> {})
+                .best();
+    }
+
+    private static List<Object> layouts(Champion champion) {
+        return new ArrayList<>(champion.cut());
+    }
+}
