@@ -135,6 +135,11 @@ public record Job(
         return List.copyOf(boards);
     }
 
+    /** The board in that place of {@link #boards}. */
+    public Board board(int place) {
+        return place < stack.size() ? stack.get(place) : rack.get(place - stack.size());
+    }
+
     /** Money per board foot of that board's wood; 0 for a rack offcut without any price. */
     public BigDecimal price(Board board) {
         return board.price().orElse(prices.getOrDefault(board.species(), BigDecimal.ZERO));
