@@ -1,0 +1,144 @@
+package ripwright.sequence;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import ripwright.job.Job;
+import ripwright.measure.Length;
+import ripwright.pattern.Layout;
+import ripwright.plan.Setting;
+import ripwright.plan.TestBlank;
+import ripwright.stock.Board;
+
+/** The test blanks of a plan: what they prove, where they come from, and what that leaves of the wood they come from. */
+final class TestPlan {
+    private final Job job;
+    private final List<RipSetting> settings;
+    private final List<ProvingBlank> blanks = new ArrayList<>();
+    private final Map<Piece, Integer> taken = new HashMap<>();
+    private final Map<Piece, TestWood> wood = new HashMap<>();
+    private final Set<String> opened = new HashSet<>();
+    private int crosscuts;
+
+    /** Plans them; a {@link NoTestWoodException} when wood for one cannot be found. */
+    TestPlan(Job job, List<Layout> layouts, Cutting cutting, Ids ids) {
+        this.job = job;
+        this.settings = cutting.settings();
+        if (settings.isEmpty() || job.testRip().tries() == 0) return;
+        for (TestWoodChoice.Taken one :
+                choose(new TestWoodPool(job, layouts, cutting)).taken()) {
+            blanks.add(blank(one, ids));
+            taken.merge(one.wood().piece, one.nth(), Math::max);
+            wood.put(one.wood().piece, one.wood());
+            if (one.wood().uncut) opened.add(one.wood().from);
+        }
+        taken.forEach((piece, count) -> crosscuts += woodOf(piece).cuts(count));
+    }
+
+    /**
+     * A test blank and the place of the setting it is first needed at.
+     *
+     * @param blank the plan's test blank
+     * @param piece where it lies
+     * @param first the place of the first setting it proves
+     */
+    record ProvingBlank(TestBlank blank, Piece piece, int first) {
+        String id() {
+            return blank.id();
+        }
+
+        /** Whether it is cut off when its board is broken down. */
+        boolean fromBoard() {
+            return blank.from().equals(piece.board().id());
+        }
+    }
+
+    /** In the order they are first needed. */
+    List<ProvingBlank> blanks() {
+        return List.copyOf(blanks);
+    }
+
+    /** Whether that board is cut for some of them alone. */
+    boolean opens(Board board) {
+        return opened.contains(board.id());
+    }
+
+    /** How many crosscuts free them. */
+    int crosscuts() {
+        return crosscuts;
+    }
+
+    /** The settings as the plan has them. */
+    List<Setting> settings() {
+        List<Setting> named = new ArrayList<>();
+        for (RipSetting setting : settings)
+            named.add(new Setting(setting.id(), new Length(setting.width()), test(setting.id())));
+        return named;
+    }
+
+    private Optional<Setting.Test> test(String setting) {
+        return blanks.stream()
+                .map(ProvingBlank::blank)
+                .filter(blank -> blank.proves().contains(setting))
+                .findFirst()
+                .map(blank -> new Setting.Test(blank.id(), blank.source()));
+    }
+
+    /** What test blanks leave of a piece. */
+    Optional<Piece> rest(Piece piece) {
+        return taken.containsKey(piece) ? woodOf(piece).rest(taken.getOrDefault(piece, 0)) : Optional.of(piece);
+    }
+
+    private TestWood woodOf(Piece piece) {
+        return Optional.ofNullable(wood.get(piece)).orElseThrow();
+    }
+
+    private TestWoodChoice.Answer choose(TestWoodPool pool) {
+        if (pool.capacity() < job.testRip().tries())
+            throw noWood(new TestChain(settings.get(0).thicknesses().first(), List.of(0)));
+        TestChains chains = new TestChains(settings, ripKerf(), job.testRip().tries());
+        Optional<TestWoodChoice.Answer> best = Optional.empty();
+        Optional<TestChain> stuck = Optional.empty();
+        for (List<Long> order : chains.orders()) {
+            TestWoodChoice choice = new TestWoodChoice(pool.wood(), settings, chains.preferring(order), ripKerf());
+            Optional<TestWoodChoice.Answer> answer = choice.best();
+            if (answer.isEmpty()) stuck = stuck.or(() -> Optional.of(choice.stuck()));
+            else if (best.isEmpty() || answer.get().compareTo(best.get()) < 0) best = answer;
+        }
+        Optional<TestChain> missing = stuck;
+        return best.orElseThrow(() -> noWood(missing.orElseThrow()));
+    }
+
+    private NoTestWoodException noWood(TestChain chain) {
+        long width = settings.get(chain.first()).width();
+        return new NoTestWoodException(
+                new Length(width),
+                new Length(chain.thickness()),
+                new Length(width + ripKerf()),
+                job.testRip().length());
+    }
+
+    private ProvingBlank blank(TestWoodChoice.Taken one, Ids ids) {
+        Piece piece = one.wood().blank(one.nth());
+        TestBlank blank = new TestBlank(
+                ids.numbered("T"),
+                one.wood().from,
+                one.wood().source,
+                new Length(piece.narrowWidth()),
+                new Length(piece.length()),
+                piece.board().millsTo(),
+                piece.board().species(),
+                one.chain().settings().stream()
+                        .map(setting -> settings.get(setting).id())
+                        .toList());
+        return new ProvingBlank(blank, piece, one.chain().first());
+    }
+
+    private long ripKerf() {
+        return job.saw().ripKerf().nanometers();
+    }
+}
