@@ -44,6 +44,11 @@ public final class JobNumbers {
 
     /** Reads the numbers off {@code job}. */
     public JobNumbers(Job job) {
+        this(job, Withheld.NOTHING);
+    }
+
+    /** Reads the numbers off {@code job} as if what is withheld were of no use. */
+    public JobNumbers(Job job, Withheld withheld) {
         this.job = job;
         ripKerf = job.saw().ripKerf().nanometers();
         crosscutKerf = job.saw().crosscutKerf().nanometers();
@@ -76,7 +81,7 @@ public final class JobNumbers {
             int group = part.together()
                     .map(name -> groupNumbers.computeIfAbsent(name, key -> groupNumbers.size()))
                     .orElse(-1);
-            parts[p] = new PartNumbers(p, part, group, feet[p], this);
+            parts[p] = new PartNumbers(p, part, group, feet[p], this, withheld);
         }
         groups = groupNumbers.size();
         partsOfWidth = new int[widths.length][];

@@ -15,7 +15,7 @@ final class PartNumbers {
     final long feet;
     final boolean[] fits; // fits[b]: board b is of its wood and thickness, and wide and long enough
 
-    PartNumbers(int index, Part part, int group, long feet, JobNumbers numbers) {
+    PartNumbers(int index, Part part, int group, long feet, JobNumbers numbers, Withheld withheld) {
         this.index = index;
         length = part.blankLength().nanometers();
         width = part.blankWidth().nanometers();
@@ -28,7 +28,9 @@ final class PartNumbers {
         while (numbers.widths[w] != width) w++;
         widthIndex = w;
         fits = new boolean[numbers.boards.length];
-        for (BoardNumbers board : numbers.boards) fits[board.index] = fits(part, board);
+        for (BoardNumbers board : numbers.boards) {
+            fits[board.index] = fits(part, board) && !withheld.keeps(board.index, board.ripped, width);
+        }
     }
 
     private boolean fits(Part part, BoardNumbers board) {

@@ -60,9 +60,8 @@ final class BillDraw {
         Length sneakUp = features.has(Feature.SNEAK_UP) && (fitted || dice.chance(0.3))
                 ? dice.inches(1 / 32.0, 1 / 4.0)
                 : Length.ZERO;
-        Length allowance = features.has(Feature.EDGE_ALLOWANCE) && dice.chance(0.3)
-                ? dice.inches(1 / 32.0, 1 / 8.0)
-                : Length.ZERO;
+        Length allowance =
+                features.has(Feature.EDGE_ALLOWANCE) && dice.chance(0.3) ? dice.inches(1 / 32.0, 1 / 8.0) : Length.ZERO;
         return Part.of(name, length.minus(sneakUp), width.minus(allowance), thickness)
                 .count(count)
                 .species(species)

@@ -36,7 +36,8 @@ final class BuiltDraw {
         Length target = large ? dice.inches(44.0 / sections, 96.0 / sections) : dice.inches(10, 30);
         List<BuiltBoard.Section> built = new ArrayList<>();
         for (int i = 0; i < sections; i++)
-            built.add(section(i == 0 ? widths : exactly(total(widths, saw.ripKerf())).orElse(widths), target));
+            built.add(section(
+                    i == 0 ? widths : exactly(total(widths, saw.ripKerf())).orElse(widths), target));
         List<Length> lengths = built.stream().map(BuiltBoard.Section::length).toList();
         EndTrim trim = stock.endTrim();
         Length length = total(lengths, saw.crosscutKerf()).plus(trim.near()).plus(trim.far());
@@ -49,8 +50,9 @@ final class BuiltDraw {
 
     private BuiltBoard.Section section(List<Length> widths, Length target) {
         List<Length> first = new ArrayList<>(List.of(bill.length()));
-        for (Length next = bill.length(); target.exceeds(total(first, saw.crosscutKerf()).plus(next)); next = bill.length())
-            first.add(next);
+        for (Length next = bill.length();
+                target.exceeds(total(first, saw.crosscutKerf()).plus(next));
+                next = bill.length()) first.add(next);
         Length length = total(first, saw.crosscutKerf());
         List<BuiltBoard.Strip> strips = new ArrayList<>();
         for (Length width : widths) {
@@ -63,7 +65,8 @@ final class BuiltDraw {
 
     private List<Length> widths(Length target) {
         List<Length> widths = new ArrayList<>(List.of(bill.width()));
-        for (Length next = bill.width(); target.exceeds(total(widths, saw.ripKerf())); next = bill.width()) widths.add(next);
+        for (Length next = bill.width(); target.exceeds(total(widths, saw.ripKerf())); next = bill.width())
+            widths.add(next);
         return widths;
     }
 
@@ -97,7 +100,8 @@ final class BuiltDraw {
         Length loss = dice.inches(1 / 8.0, 3 / 8.0);
         Board plain = builder.build();
         Length width = plain.width().plus(loss.times(2 - straight));
-        builder.width(width, width).edges(straight, loss, crooked ? crook(plain, straight, loss, sections) : Length.ZERO);
+        builder.width(width, width)
+                .edges(straight, loss, crooked ? crook(plain, straight, loss, sections) : Length.ZERO);
     }
 
     /** A crook that takes no more from a section than the edge loss, where it takes anything. */
@@ -112,7 +116,8 @@ final class BuiltDraw {
     /** That many lengths and the kerfs between them. */
     private static Length total(List<Length> lengths, Length kerf) {
         Length total = Length.ZERO;
-        for (Length length : lengths) total = total.isZero() ? length : total.plus(kerf).plus(length);
+        for (Length length : lengths)
+            total = total.isZero() ? length : total.plus(kerf).plus(length);
         return total;
     }
 

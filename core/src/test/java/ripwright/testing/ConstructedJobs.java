@@ -85,7 +85,8 @@ public final class ConstructedJobs {
         List<Lying> stack = new ArrayList<>();
         for (BuiltBoard board : built) stack.add(new Lying(defects(rooms.built(board), board), Optional.of(board)));
         for (int i = Math.max(1, size.boards() - built.size()); i > 0; i--)
-            stack.add(new Lying(decoy(rooms, stock.board("decoy", bill.widths()).build(), BigDecimal.ONE), Optional.empty()));
+            stack.add(new Lying(
+                    decoy(rooms, stock.board("decoy", bill.widths()).build(), BigDecimal.ONE), Optional.empty()));
         shuffle(stack);
         List<Board> boards = new ArrayList<>();
         List<Layout> layouts = new ArrayList<>();
@@ -98,7 +99,10 @@ public final class ConstructedJobs {
         if (features.has(Feature.RACK) && shop.salvage().signum() > 0)
             for (int i = dice.whole(1, 4); i > 0; i--)
                 rack.add(decoy(rooms, stock.offcut("rack " + i, bill.widths()).build(), shop.salvage()));
-        JobBuilder job = shop.shop("constructed", limits(built)).parts(parts).stack(boards).rack(rack);
+        JobBuilder job = shop.shop("constructed", limits(built))
+                .parts(parts)
+                .stack(boards)
+                .rack(rack);
         return new Constructed(job.build(), rooms.best(), layouts);
     }
 
@@ -141,13 +145,16 @@ public final class ConstructedJobs {
         Set<BuiltBoard.Key> grouped = new HashSet<>();
         if (features.has(Feature.TOGETHER)) {
             BuiltBoard home = dice.of(built);
-            home.keys().stream().filter(key -> homes.get(key).equals(Set.of(home))).limit(4).forEach(grouped::add);
+            home.keys().stream()
+                    .filter(key -> homes.get(key).equals(Set.of(home)))
+                    .limit(4)
+                    .forEach(grouped::add);
         }
         counts.forEach((key, count) -> {
             lines.put(key, parts.size());
             Set<Species> species = bill.including(key.wood(), stock.woods());
-            Part.Builder line = bill.line(
-                    "part " + (parts.size() + 1), count, key.length(), key.width(), key.thickness(), species);
+            Part.Builder line =
+                    bill.line("part " + (parts.size() + 1), count, key.length(), key.width(), key.thickness(), species);
             parts.add(grouped.contains(key) ? line.together("group").build() : line.build());
         });
     }
@@ -188,7 +195,8 @@ public final class ConstructedJobs {
                 strips.add(new Layout.Strip(strip.width().nanometers(), blanks));
             }
             long to = from + section.length().nanometers();
-            sections.add(new Layout.Section(from, to, Edge.LEFT, built.leftLoss().nanometers(), strips));
+            sections.add(
+                    new Layout.Section(from, to, Edge.LEFT, built.leftLoss().nanometers(), strips));
             from = to + kerfs.crosscutKerf().nanometers();
         }
         return new Layout(place, sections);

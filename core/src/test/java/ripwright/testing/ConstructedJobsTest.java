@@ -25,7 +25,9 @@ class ConstructedJobsTest {
         Seeds.each(200, ConstructedJobsTest::growing, drawn -> {
             for (Layout layout : drawn.layouts())
                 for (Piece piece : new Leftovers(drawn.job(), layout).pieces())
-                    assertThat(piece.right().isEmpty() && piece.left() > 0).as("beside the last strip: " + piece).isTrue();
+                    assertThat(piece.right().isEmpty() && piece.left() > 0)
+                            .as("beside the last strip: " + piece)
+                            .isTrue();
         });
     }
 

@@ -73,12 +73,18 @@ public final class CpSatOptimum {
 
         Attempt(boolean all) {
             cut = new CutModel(ticks, all);
-            boolean spotted = ticks.boards.stream().anyMatch(board -> !board.defects().isEmpty());
+            boolean spotted =
+                    ticks.boards.stream().anyMatch(board -> !board.defects().isEmpty());
             positions = spotted ? Optional.of(new CutPositions(cut)) : Optional.empty();
             for (int b = 0; b < cut.used.length; b++)
-                cost.add(cut.used[b], new LayoutCost(ticks.job, List.of(new Layout(b, List.of()))).stock().value());
+                cost.add(
+                        cut.used[b],
+                        new LayoutCost(ticks.job, List.of(new Layout(b, List.of())))
+                                .stock()
+                                .value());
             for (int i = 0; i < cut.made.length; i++)
-                feet.add(cut.made[i], ticks.part(ticks.blanks.get(i)).boardFeet().value());
+                feet.add(
+                        cut.made[i], ticks.part(ticks.blanks.get(i)).boardFeet().value());
             if (net) new CutWorth(cut).addTo(cost);
         }
 
@@ -95,10 +101,7 @@ public final class CpSatOptimum {
         /** Whether there is an optimum; false when there is nothing at all. */
         private boolean solve() {
             solver = new CpSolver();
-            solver.getParameters()
-                    .setNumWorkers(1)
-                    .setRandomSeed(1)
-                    .setMaxDeterministicTime(MOST_WORK);
+            solver.getParameters().setNumWorkers(1).setRandomSeed(1).setMaxDeterministicTime(MOST_WORK);
             CpSolverStatus status = solver.solve(cut.model);
             if (status != CpSolverStatus.OPTIMAL && status != CpSolverStatus.INFEASIBLE)
                 throw new IllegalStateException("The solver gave up: " + status);

@@ -1,8 +1,6 @@
 package ripwright.testing;
 
-import com.google.ortools.sat.BoolVar;
 import com.google.ortools.sat.CpModel;
-import com.google.ortools.sat.IntVar;
 import com.google.ortools.sat.LinearExpr;
 import com.google.ortools.sat.LinearExprBuilder;
 import com.google.ortools.sat.Literal;
@@ -77,7 +75,8 @@ final class CutModel {
         for (int i = 0; i < count; i++) {
             List<Literal> choices = new ArrayList<>(List.of(made[i].not()));
             for (int lead = 0; lead < count; lead++) {
-                boolean may = lead <= i && ticks.blanks.get(lead).width() == ticks.blanks.get(i).width();
+                boolean may = lead <= i
+                        && ticks.blanks.get(lead).width() == ticks.blanks.get(i).width();
                 joins[i][lead] = may ? model.newBoolVar("joins " + i + " " + lead) : model.falseLiteral();
                 if (may) choices.add(joins[i][lead]);
                 if (may && lead < i) model.addImplication(joins[i][lead], joins[lead][lead]);
@@ -139,8 +138,7 @@ final class CutModel {
         for (int i = 0; i < count; i++) {
             Blank blank = ticks.blanks.get(i);
             long room = (long) (blank.length() + ticks.crosscutKerf) * (blank.width() + ticks.ripKerf);
-            for (int s = 0; s < sections.size(); s++)
-                if (sections.get(s).place == b) area.addTerm(in[i][s], room);
+            for (int s = 0; s < sections.size(); s++) if (sections.get(s).place == b) area.addTerm(in[i][s], room);
         }
         long room = (long) Math.max(0, board.to() - board.from() + ticks.crosscutKerf)
                 * (Math.max(board.near(), board.far()) + ticks.ripKerf);

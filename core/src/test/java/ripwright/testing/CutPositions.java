@@ -34,7 +34,10 @@ final class CutPositions {
         model = cut.model;
         ticks = cut.ticks;
         count = ticks.blanks.size();
-        int longest = cut.sections.stream().mapToInt(section -> section.board.length()).max().orElse(0);
+        int longest = cut.sections.stream()
+                .mapToInt(section -> section.board.length())
+                .max()
+                .orElse(0);
         widest = cut.sections.stream().mapToInt(CutSection::widest).max().orElse(0);
         x = variables("x", longest);
         y = variables("y", widest);
@@ -65,7 +68,8 @@ final class CutPositions {
                 if (!spotted(s)) continue;
                 CutSection section = cut.sections.get(s);
                 model.addGreaterOrEqual(x[i], section.from).onlyEnforceIf(cut.in[i][s]);
-                model.addLessOrEqual(LinearExpr.affine(x[i], 1, length), section.to).onlyEnforceIf(cut.in[i][s]);
+                model.addLessOrEqual(LinearExpr.affine(x[i], 1, length), section.to)
+                        .onlyEnforceIf(cut.in[i][s]);
             }
             for (int j = i + 1; j < count; j++)
                 if (ticks.blanks.get(j).width() == ticks.blanks.get(i).width()) apart(i, j);
@@ -105,9 +109,12 @@ final class CutPositions {
                     where.add(a);
                 }
                 model.addBoolOr(where);
-                int wider = Integer.compare(ticks.blanks.get(j).width(), ticks.blanks.get(i).width());
-                before[j][i] = wider > 0 ? both : wider < 0 ? model.falseLiteral() : model.newBoolVar("before " + j + " " + i);
-                before[i][j] = wider < 0 ? both : wider > 0 ? model.falseLiteral() : model.newBoolVar("before " + i + " " + j);
+                int wider = Integer.compare(
+                        ticks.blanks.get(j).width(), ticks.blanks.get(i).width());
+                before[j][i] =
+                        wider > 0 ? both : wider < 0 ? model.falseLiteral() : model.newBoolVar("before " + j + " " + i);
+                before[i][j] =
+                        wider < 0 ? both : wider > 0 ? model.falseLiteral() : model.newBoolVar("before " + i + " " + j);
                 if (wider == 0) {
                     model.addImplication(before[j][i], both);
                     model.addImplication(before[i][j], both);
@@ -135,8 +142,8 @@ final class CutPositions {
             if (m == 0) model.addEquality(spared[lead], 0).onlyEnforceIf(chosen);
             for (int j = 0; j < count; j++) {
                 long most = (long) m * (ticks.blanks.get(j).width() + ticks.ripKerf);
-                if (j != lead) model.addLessOrEqual(spared[lead], most)
-                        .onlyEnforceIf(new Literal[] {chosen, before[j][lead]});
+                if (j != lead)
+                    model.addLessOrEqual(spared[lead], most).onlyEnforceIf(new Literal[] {chosen, before[j][lead]});
             }
         }
         model.addExactlyOne(choices);
@@ -160,7 +167,8 @@ final class CutPositions {
             if (!spotted(s)) continue;
             CutSection section = cut.sections.get(s);
             Literal here = cut.leadsIn[lead][s];
-            LinearExpr start = LinearExpr.newBuilder().add(taken).add(section.edgeLoss).build();
+            LinearExpr start =
+                    LinearExpr.newBuilder().add(taken).add(section.edgeLoss).build();
             model.addEquality(offset[lead], start).onlyEnforceIf(here);
             section.holds(reached, here);
             model.addEquality(y[lead], offset[lead]).onlyEnforceIf(new Literal[] {here, section.ridesRight.not()});

@@ -29,7 +29,8 @@ final class CutReading {
             if (!solved.booleanValue(cut.used[b])) continue;
             List<Layout.Section> sections = new ArrayList<>();
             for (int s = 0; s < cut.sections.size(); s++)
-                if (cut.sections.get(s).place == b && solved.booleanValue(cut.sections.get(s).open)) sections.add(section(s));
+                if (cut.sections.get(s).place == b && solved.booleanValue(cut.sections.get(s).open))
+                    sections.add(section(s));
             layouts.add(new Layout(b, sections));
         }
         return layouts;
@@ -43,7 +44,9 @@ final class CutReading {
         leads.sort(
                 spotted
                         ? Comparator.comparing(lead -> solved.value(positions.orElseThrow().offset[lead]))
-                        : Comparator.comparing((Integer lead) -> ticks.blanks.get(lead).width()).reversed());
+                        : Comparator.comparing(
+                                        (Integer lead) -> ticks.blanks.get(lead).width())
+                                .reversed());
         List<Layout.Strip> strips = new ArrayList<>();
         for (int lead : leads) {
             if (spotted) empties(lead, strips);

@@ -37,7 +37,9 @@ final class CutSection {
         from = model.newIntVar(0, end, "from " + name);
         to = model.newIntVar(0, end, "to " + name);
         edgeLoss = model.newIntVar(0, widest(), "edge loss " + name);
-        boolean turns = !board.board().tapered() && !board.board().ripped() && !board.defects().isEmpty();
+        boolean turns = !board.board().tapered()
+                && !board.board().ripped()
+                && !board.defects().isEmpty();
         ridesRight = turns ? model.newBoolVar("rides right " + name) : model.falseLiteral();
         straight = switch (board.board().straightEdges()) {
             case 2 -> model.trueLiteral();
@@ -73,7 +75,8 @@ final class CutSection {
             return;
         }
         model.addImplication(open, before.open);
-        model.addGreaterOrEqual(from, LinearExpr.affine(before.to, 1, ticks.crosscutKerf)).onlyEnforceIf(open);
+        model.addGreaterOrEqual(from, LinearExpr.affine(before.to, 1, ticks.crosscutKerf))
+                .onlyEnforceIf(open);
         model.addEquality(from, before.to).onlyEnforceIf(open.not());
         boolean alike = board.defects().isEmpty() && !board.board().tapered();
         if (alike) model.addGreaterOrEqual(before.length(), length());
@@ -102,8 +105,10 @@ final class CutSection {
             model.addLessOrEqual(across, board.near()).onlyEnforceIf(here);
             return;
         }
-        LinearExprBuilder left = LinearExpr.newBuilder().add(across).add(edgeLoss).add(board.rightLoss());
-        LinearExprBuilder right = LinearExpr.newBuilder().add(across).add(edgeLoss).add(board.leftLoss());
+        LinearExprBuilder left =
+                LinearExpr.newBuilder().add(across).add(edgeLoss).add(board.rightLoss());
+        LinearExprBuilder right =
+                LinearExpr.newBuilder().add(across).add(edgeLoss).add(board.leftLoss());
         fits(left.build(), new Literal[] {here, ridesRight.not()});
         fits(right.build(), new Literal[] {here, ridesRight});
     }

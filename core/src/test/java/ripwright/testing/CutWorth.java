@@ -41,10 +41,15 @@ final class CutWorth {
     static void requireSolvable(Ticks ticks) {
         boolean salvaged = ticks.job.salvage().signum() > 0;
         for (TickBoard board : ticks.boards) {
-            if (!board.defects().isEmpty() || salvaged && !board.board().defects().isEmpty())
-                throw new IllegalArgumentException("Defects matter: " + board.board().id() + ".");
-            if (salvaged && (board.board().tapered() || board.board().crook().exceeds(board.board().edgeLoss())))
-                throw new IllegalArgumentException("Taper or crook matters: " + board.board().id() + ".");
+            if (!board.defects().isEmpty()
+                    || salvaged && !board.board().defects().isEmpty())
+                throw new IllegalArgumentException(
+                        "Defects matter: " + board.board().id() + ".");
+            if (salvaged
+                    && (board.board().tapered()
+                            || board.board().crook().exceeds(board.board().edgeLoss())))
+                throw new IllegalArgumentException(
+                        "Taper or crook matters: " + board.board().id() + ".");
         }
     }
 
@@ -81,7 +86,8 @@ final class CutWorth {
         CutSection last = sections.get(sections.size() - 1);
         fullWidth(board, LinearExpr.affine(first.from, 1, -(long) board.from() - kerf), first.open, cost);
         fullWidth(board, LinearExpr.affine(last.to, -1, (long) board.to() - kerf), first.open, cost);
-        for (int k = 1; k < sections.size(); k++) fullWidth(board, gap(sections, k, -2L * kerf), sections.get(k).open, cost);
+        for (int k = 1; k < sections.size(); k++)
+            fullWidth(board, gap(sections, k, -2L * kerf), sections.get(k).open, cost);
         crosscuts(cost, first.open, unless(LinearExpr.affine(first.from, 1, 0), first.open));
         crosscuts(cost, first.open, unless(LinearExpr.affine(last.to, -1, board.length()), first.open));
         for (int k = 1; k < sections.size(); k++) {
@@ -101,7 +107,8 @@ final class CutWorth {
 
     /** Charges a crosscut where {@code needed} holds and {@code spared} does not. */
     private void crosscuts(ExactSum cost, Literal needed, Literal spared) {
-        BigFraction rate = ticks.job.labor().map(labor -> rate(labor.crosscutMinutes())).orElse(BigFraction.ZERO);
+        BigFraction rate =
+                ticks.job.labor().map(labor -> rate(labor.crosscutMinutes())).orElse(BigFraction.ZERO);
         cost.add(needed, rate);
         cost.add(spared, rate.negate());
     }
@@ -117,7 +124,9 @@ final class CutWorth {
     private void fullWidth(TickBoard board, LinearExpr length, Literal where, ExactSum cost) {
         if (!salvaged || Math.min(board.near(), board.far()) < keepWidth()) return;
         IntVar kept = kept(board, length, where);
-        cost.add(kept, worth(board, board.board().thickness()).multiply(board.near()).negate());
+        cost.add(
+                kept,
+                worth(board, board.board().thickness()).multiply(board.near()).negate());
     }
 
     private void besideLastStrip(CutSection section, ExactSum cost) {
@@ -149,7 +158,11 @@ final class CutWorth {
                     .add(-ticks.crosscutKerf)
                     .build();
             IntVar kept = kept(section.board, rest, cut.leadsIn[lead][s]);
-            cost.add(kept, worth(section.board, section.board.board().millsTo()).multiply(width).negate());
+            cost.add(
+                    kept,
+                    worth(section.board, section.board.board().millsTo())
+                            .multiply(width)
+                            .negate());
         }
     }
 
@@ -171,15 +184,20 @@ final class CutWorth {
             CutSection section = cut.sections.get(s);
             boolean ripped = section.board.board().ripped();
             boolean straightened = section.board.board().straightEdges() == 0
-                    && (section.board.edgeLoss() > 0 || !section.board.board().crook().isZero());
+                    && (section.board.edgeLoss() > 0
+                            || !section.board.board().crook().isZero());
             if (straightened) cost.add(section.open, rip);
             for (int lead = 0; lead < ticks.blanks.size(); lead++) {
                 Literal strip = cut.leadsIn[lead][s];
-                LinearExpr rest = LinearExpr.newBuilder().add(section.length()).addTerm(cut.along(lead), -1).build();
+                LinearExpr rest = LinearExpr.newBuilder()
+                        .add(section.length())
+                        .addTerm(cut.along(lead), -1)
+                        .build();
                 crosscuts(cost, model.falseLiteral(), unless(rest, strip));
                 if (ripped) continue;
                 cost.add(strip, rip);
-                settings.computeIfAbsent(ticks.blanks.get(lead).width(), any -> new ArrayList<>()).add(strip);
+                settings.computeIfAbsent(ticks.blanks.get(lead).width(), any -> new ArrayList<>())
+                        .add(strip);
             }
         }
         for (Literal made : cut.made) crosscuts(cost, made, model.falseLiteral());

@@ -41,18 +41,19 @@ final class ExactSum {
     private BigFraction unit() {
         BigInteger denominator = BigInteger.ONE;
         for (BigFraction factor : factors)
-            denominator = denominator
-                    .divide(denominator.gcd(factor.getDenominator()))
-                    .multiply(factor.getDenominator());
+            denominator =
+                    denominator.divide(denominator.gcd(factor.getDenominator())).multiply(factor.getDenominator());
         BigInteger common = BigInteger.ZERO;
-        for (BigFraction factor : factors) common = common.gcd(factor.multiply(denominator).getNumerator());
+        for (BigFraction factor : factors)
+            common = common.gcd(factor.multiply(denominator).getNumerator());
         return BigFraction.of(common.max(BigInteger.ONE), denominator);
     }
 
     private static long in(BigFraction unit, BigFraction factor) {
         BigInteger whole = factor.divide(unit).getNumerator();
         if (whole.abs().compareTo(BigInteger.valueOf(MOST)) > 0)
-            throw new IllegalArgumentException("Amounts are too fine for the solver: " + factor + " in units of " + unit);
+            throw new IllegalArgumentException(
+                    "Amounts are too fine for the solver: " + factor + " in units of " + unit);
         return whole.longValueExact();
     }
 }

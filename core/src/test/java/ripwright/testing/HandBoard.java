@@ -60,8 +60,8 @@ final class HandBoard {
     /** How it is cut; empty when nothing is. */
     Optional<Layout> layout() {
         if (sections.isEmpty()) return Optional.empty();
-        return Optional.of(new Layout(
-                place, sections.stream().map(HandSection::section).toList()));
+        return Optional.of(
+                new Layout(place, sections.stream().map(HandSection::section).toList()));
     }
 
     private boolean suits(int number) {
@@ -74,7 +74,8 @@ final class HandBoard {
         long end = board.length().nanometers() - board.endTrim().far().nanometers();
         if (board.ripped()) return sections.isEmpty() && end > first && cut(part, first, end, Edge.LEFT);
         if (sections.size() == MOST_SECTIONS) return false;
-        for (HandSection section : sections) first = section.to() + job.saw().crosscutKerf().nanometers();
+        for (HandSection section : sections)
+            first = section.to() + job.saw().crosscutKerf().nanometers();
         long longest = job.saw().longestRip().orElse(Length.LONGEST).nanometers();
         long shortest = job.saw().shortestRip().orElse(Length.ZERO).nanometers();
         long needed = Math.max(job.parts().get(part).blankLength().nanometers(), shortest);
@@ -97,7 +98,8 @@ final class HandBoard {
     /** Where a section may start: as soon as it can, or behind a defect. */
     private Iterable<Long> starts(long first) {
         TreeSet<Long> starts = new TreeSet<>(List.of(first));
-        for (Defect defect : board.defects()) starts.add(Math.max(first, defect.to().nanometers()));
+        for (Defect defect : board.defects())
+            starts.add(Math.max(first, defect.to().nanometers()));
         return starts;
     }
 }

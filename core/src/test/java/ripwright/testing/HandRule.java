@@ -41,8 +41,11 @@ public final class HandRule {
     /** Widest first, then longest. */
     static Comparator<Integer> order(Job job) {
         return Comparator.<Integer, Part>comparing(
-                        part -> job.parts().get(part), Comparator.comparing(Part::blankWidth).reversed())
-                .thenComparing(part -> job.parts().get(part), Comparator.comparing(Part::blankLength).reversed());
+                        part -> job.parts().get(part),
+                        Comparator.comparing(Part::blankWidth).reversed())
+                .thenComparing(
+                        part -> job.parts().get(part),
+                        Comparator.comparing(Part::blankLength).reversed());
     }
 
     private List<Layout> plan() {
@@ -51,7 +54,10 @@ public final class HandRule {
         for (int part : copies) {
             Optional<String> group = job.parts().get(part).together();
             if (group.isEmpty()) one(part);
-            else if (done.add(group.get())) together(copies.stream().filter(copy -> job.parts().get(copy).together().equals(group)).toList());
+            else if (done.add(group.get()))
+                together(copies.stream()
+                        .filter(copy -> job.parts().get(copy).together().equals(group))
+                        .toList());
         }
         return boards.stream().flatMap(board -> board.layout().stream()).toList();
     }

@@ -23,8 +23,15 @@ class HandRuleTest {
         // 3 and 2 wide with a kerf come to 5 1/8; two slats of 19 with a kerf to 38 1/8; the third slat opens board b.
         assertThat(HandRule.plan(job))
                 .containsExactly(
-                        new Layout(0, List.of(section(0, 40, strip(3, 1, 0), new Strip(2 * INCH, List.of(
-                                new Blank(0, 0), new Blank(0, 19 * INCH + INCH / 8)))))),
+                        new Layout(
+                                0,
+                                List.of(section(
+                                        0,
+                                        40,
+                                        strip(3, 1, 0),
+                                        new Strip(
+                                                2 * INCH,
+                                                List.of(new Blank(0, 0), new Blank(0, 19 * INCH + INCH / 8)))))),
                         new Layout(1, List.of(section(0, 40, strip(2, 0, 0)))));
     }
 
@@ -40,7 +47,10 @@ class HandRuleTest {
     void most_jobs_with_enough_wood_are_made_whole() {
         int[] whole = new int[1];
         Seeds.each(60, (random, size) -> {
-            Job job = RandomJobs.random(random, JobSize.small(random), Features.of(Feature.DEFECTS, Feature.CROOK, Feature.TRIMS, Feature.TAPER));
+            Job job = RandomJobs.random(
+                    random,
+                    JobSize.small(random),
+                    Features.of(Feature.DEFECTS, Feature.CROOK, Feature.TRIMS, Feature.TAPER));
             if (new LayoutCheck(job, HandRule.plan(job)).complete()) whole[0]++;
         });
         assertThat(whole[0]).isGreaterThan(30);

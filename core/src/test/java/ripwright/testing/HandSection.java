@@ -64,7 +64,8 @@ final class HandSection {
         if (board.ripped() ? !strips.isEmpty() || width != width() : width > last) return false;
         long spoilt = board.ripped() ? 0 : edge == Edge.LEFT ? otherLoss(Edge.RIGHT) : otherLoss(Edge.LEFT);
         if (offset + width + spoilt > width()) return false;
-        HandStrip strip = new HandStrip(width, edge == Edge.LEFT ? offset : width() - offset - width, new ArrayList<>());
+        HandStrip strip =
+                new HandStrip(width, edge == Edge.LEFT ? offset : width() - offset - width, new ArrayList<>());
         if (!lay(part, strip)) return false;
         strips.add(strip);
         return true;
@@ -90,8 +91,11 @@ final class HandSection {
     private OptionalLong firstClear(Part part, HandStrip strip) {
         List<Long> places = new ArrayList<>(List.of(from));
         for (Layout.Blank blank : strip.blanks)
-            places.add(blank.from() + length(blank.part()) + job.saw().crosscutKerf().nanometers());
-        for (Defect defect : board.defects()) places.add(Math.max(from, defect.to().nanometers()));
+            places.add(blank.from()
+                    + length(blank.part())
+                    + job.saw().crosscutKerf().nanometers());
+        for (Defect defect : board.defects())
+            places.add(Math.max(from, defect.to().nanometers()));
         return places.stream()
                 .mapToLong(Long::longValue)
                 .sorted()
@@ -123,7 +127,10 @@ final class HandSection {
 
     /** Too short to be crosscut but as the last of its strip. */
     private boolean small(Part part) {
-        return job.saw().shortestCrosscut().filter(least -> least.exceeds(part.blankLength())).isPresent();
+        return job.saw()
+                .shortestCrosscut()
+                .filter(least -> least.exceeds(part.blankLength()))
+                .isPresent();
     }
 
     private long length(int part) {

@@ -44,9 +44,7 @@ public final class LayoutCheck {
         }
         int[] made = made();
         for (int part = 0; part < made.length; part++)
-            require(
-                    made[part] <= job.parts().get(part).count(),
-                    "part " + part + " is made " + made[part] + " times");
+            require(made[part] <= job.parts().get(part).count(), "part " + part + " is made " + made[part] + " times");
         together();
         return List.copyOf(faults);
     }
@@ -128,8 +126,11 @@ public final class LayoutCheck {
         long width = Math.min(
                 board.widthAt(new Length(section.from())).nanometers(),
                 board.widthAt(new Length(section.to())).nanometers());
-        long used = section.edgeLoss() + (otherStraight ? 0 : loss) - job.saw().ripKerf().nanometers();
-        for (Strip strip : section.strips()) used += strip.width() + job.saw().ripKerf().nanometers();
+        long used = section.edgeLoss()
+                + (otherStraight ? 0 : loss)
+                - job.saw().ripKerf().nanometers();
+        for (Strip strip : section.strips())
+            used += strip.width() + job.saw().ripKerf().nanometers();
         require(used <= width, name + " is " + width + " wide, its strips take " + used);
     }
 
@@ -137,9 +138,8 @@ public final class LayoutCheck {
     private static long crook(Board board, long length) {
         BigInteger square = BigInteger.valueOf(length).pow(2);
         BigInteger whole = BigInteger.valueOf(board.length().nanometers()).pow(2);
-        BigInteger[] loss = BigInteger.valueOf(board.crook().nanometers())
-                .multiply(square)
-                .divideAndRemainder(whole);
+        BigInteger[] loss =
+                BigInteger.valueOf(board.crook().nanometers()).multiply(square).divideAndRemainder(whole);
         return loss[0].longValueExact() + loss[1].signum();
     }
 
@@ -150,7 +150,9 @@ public final class LayoutCheck {
         for (Strip strip : section.strips()) {
             require(strip.width() > 0 && strip.width() <= before, name + " has strips out of order");
             require(
-                    board.ripped() || strip.width() >= narrowest || !strip.blanks().isEmpty(),
+                    board.ripped()
+                            || strip.width() >= narrowest
+                            || !strip.blanks().isEmpty(),
                     name + " has a strip too narrow to rip");
             long left = section.referenceEdge() == Edge.LEFT
                     ? offset

@@ -43,8 +43,8 @@ public final class LayoutCost {
             Board board = boards.get(layout.board());
             BigFraction area = BigFraction.of(
                     BigInteger.valueOf(board.length().nanometers())
-                            .multiply(BigInteger.valueOf(
-                                    board.width().nanometers() + board.widthAtFarEnd().nanometers())),
+                            .multiply(BigInteger.valueOf(board.width().nanometers()
+                                    + board.widthAtFarEnd().nanometers())),
                     BigInteger.TWO);
             BigFraction price = price(area, board.thickness(), board);
             sum = sum.add(board.fromRack() ? price.multiply(fraction(job.salvage())) : price);
@@ -121,8 +121,7 @@ public final class LayoutCost {
 
     /** Counted board feet times the price of the board. */
     private BigFraction price(BigFraction area, Length thickness, Board board) {
-        BigDecimal perFoot =
-                board.price().orElse(job.prices().getOrDefault(board.species(), BigDecimal.ZERO));
+        BigDecimal perFoot = board.price().orElse(job.prices().getOrDefault(board.species(), BigDecimal.ZERO));
         return area.multiply(BigInteger.valueOf(Math.max(thickness.nanometers(), INCH)))
                 .divide(BOARD_FOOT)
                 .multiply(fraction(perFoot));

@@ -85,7 +85,8 @@ final class Leftovers {
             long cut = 0; // the kerf at the start of the gap
             for (Layout.Blank blank : strip.blanks()) {
                 rectangle(done + cut, blank.from() - kerf, left, strip.width());
-                done = blank.from() + job.parts().get(blank.part()).blankLength().nanometers();
+                done = blank.from()
+                        + job.parts().get(blank.part()).blankLength().nanometers();
                 cut = kerf;
             }
             rectangle(done + cut, section.to(), left, strip.width());

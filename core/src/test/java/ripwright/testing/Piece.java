@@ -80,7 +80,8 @@ record Piece(
         BigFraction sum = BigFraction.ZERO;
         BigFraction before = start;
         for (BigFraction x : bends) {
-            BigFraction mean = height(before, low, high).add(height(x, low, high)).divide(2);
+            BigFraction mean =
+                    height(before, low, high).add(height(x, low, high)).divide(2);
             sum = sum.add(x.subtract(before).multiply(mean));
             before = x;
         }

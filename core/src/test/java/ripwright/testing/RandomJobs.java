@@ -80,8 +80,7 @@ public final class RandomJobs {
         return parts;
     }
 
-    private static List<Board> stack(
-            Dice dice, Features features, JobSize size, StockDraw stock, List<Length> widths) {
+    private static List<Board> stack(Dice dice, Features features, JobSize size, StockDraw stock, List<Length> widths) {
         int count = features.has(Feature.SHORT_STOCK) ? (size.boards() + 2) / 3 : size.boards();
         List<Board> stack = new ArrayList<>();
         for (int i = 1; i <= count; i++) {
@@ -94,7 +93,8 @@ public final class RandomJobs {
 
     private static List<Board> rack(Dice dice, StockDraw stock, List<Length> widths) {
         List<Board> rack = new ArrayList<>();
-        for (int i = dice.whole(1, 4); i > 0; i--) rack.add(stock.offcut("rack " + i, widths).build());
+        for (int i = dice.whole(1, 4); i > 0; i--)
+            rack.add(stock.offcut("rack " + i, widths).build());
         return rack;
     }
 }

@@ -15,7 +15,8 @@ import ripwright.stock.Defect;
 class RandomJobsTest {
     @Test
     void the_same_seed_draws_the_same_job() {
-        assertThat(RandomJobs.growing(new SplittableRandom(3), 12)).isEqualTo(RandomJobs.growing(new SplittableRandom(3), 12));
+        assertThat(RandomJobs.growing(new SplittableRandom(3), 12))
+                .isEqualTo(RandomJobs.growing(new SplittableRandom(3), 12));
     }
 
     @Test
@@ -84,10 +85,14 @@ class RandomJobsTest {
         if (part.fitted()) met.add("fitted");
         if (!part.sneakUp().isZero()) met.add("sneak-up");
         if (!part.edgeAllowance().isZero()) met.add("allowance");
-        if (job.saw().narrowestRip().filter(least -> least.exceeds(part.blankWidth())).isPresent())
-            met.add("part narrower than the saw rips");
-        if (job.saw().shortestCrosscut().filter(least -> least.exceeds(part.blankLength())).isPresent())
-            met.add("part shorter than the saw crosscuts");
+        if (job.saw()
+                .narrowestRip()
+                .filter(least -> least.exceeds(part.blankWidth()))
+                .isPresent()) met.add("part narrower than the saw rips");
+        if (job.saw()
+                .shortestCrosscut()
+                .filter(least -> least.exceeds(part.blankLength()))
+                .isPresent()) met.add("part shorter than the saw crosscuts");
     }
 
     @Test

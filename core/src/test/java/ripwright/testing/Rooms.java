@@ -30,7 +30,9 @@ final class Rooms {
     Board built(BuiltBoard built) {
         Board board = built.board();
         BigFraction room = room(
-                board.length().minus(board.endTrim().near()).minus(board.endTrim().far()),
+                board.length()
+                        .minus(board.endTrim().near())
+                        .minus(board.endTrim().far()),
                 board.width().minus(built.leftLoss()).minus(built.rightLoss()));
         Board priced = priced(board, room, BigFraction.ONE);
         best = best.add(cost(priced));

@@ -67,7 +67,8 @@ public final class Seeds {
             trial.run(new SplittableRandom(seed), size);
         } catch (Exception | AssertionError failure) {
             throw new AssertionError(
-                    "Seed " + seed + ", size " + size + " (again alone with -D" + PROPERTY + "=" + seed + "). " + failure,
+                    "Seed " + seed + ", size " + size + " (again alone with -D" + PROPERTY + "=" + seed + "). "
+                            + failure,
                     failure);
         }
     }

@@ -27,7 +27,9 @@ class SeedsTest {
     @Test
     void a_failure_names_its_seed_and_prints_its_case() {
         assertThatThrownBy(() -> Seeds.each(
-                        50, (random, size) -> "case of size " + size, text -> assertThat(text).isNotEqualTo("case of size 3")))
+                        50,
+                        (random, size) -> "case of size " + size,
+                        text -> assertThat(text).isNotEqualTo("case of size 3")))
                 .isInstanceOf(AssertionError.class)
                 .hasMessageStartingWith("Seed 4, size 3 (again alone with -Dripwright.seed=4). ")
                 .hasMessageContaining("Case: case of size 3");

@@ -35,7 +35,9 @@ final class ShopDraw {
             Length length = dice.inches(10, 14).max(saw.shortestRip().orElse(Length.ZERO));
             job.testRip(new TestRip(length, dice.whole(1, 3)));
         }
-        job.price("maple", new BigDecimal("8.25")).price("ash", new BigDecimal("5.6")).price("walnut", new BigDecimal("13.9"));
+        job.price("maple", new BigDecimal("8.25"))
+                .price("ash", new BigDecimal("5.6"))
+                .price("walnut", new BigDecimal("13.9"));
         return job;
     }
 

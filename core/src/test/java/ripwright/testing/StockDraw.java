@@ -53,9 +53,8 @@ final class StockDraw {
         boolean stranger = dice.chance(0.25);
         Length width = dice.chance(0.5) ? dice.of(widths) : dice.inches(2, 6);
         Length length = dice.inches(12, 44);
-        Board.Builder offcut = stranger
-                ? Board.measured(id, "poplar", dice.of(thicknesses), width, length)
-                : plain(id, width, length);
+        Board.Builder offcut =
+                stranger ? Board.measured(id, "poplar", dice.of(thicknesses), width, length) : plain(id, width, length);
         Optional<String> mark = dice.chance(0.5) ? Optional.of("R" + id) : Optional.empty();
         return defects(edges(offcut)).onRack(new History(mark, Optional.empty(), Optional.empty(), Optional.empty()));
     }
@@ -91,7 +90,8 @@ final class StockDraw {
     EndTrim endTrim() {
         if (!features.has(Feature.TRIMS) || dice.chance(0.3)) return EndTrim.NONE;
         return new EndTrim(
-                dice.chance(0.2) ? Length.ZERO : dice.inches(0.5, 2), dice.chance(0.2) ? Length.ZERO : dice.inches(0.5, 2));
+                dice.chance(0.2) ? Length.ZERO : dice.inches(0.5, 2),
+                dice.chance(0.2) ? Length.ZERO : dice.inches(0.5, 2));
     }
 
     private Board.Builder defects(Board.Builder builder) {
