@@ -1,0 +1,51 @@
+package ripwright.sequence;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static ripwright.sequence.Shop.in;
+import static ripwright.sequence.Shop.maple;
+import static ripwright.sequence.Shop.nm;
+
+import org.junit.jupiter.api.Test;
+import ripwright.measure.Length;
+import ripwright.stock.Edge;
+
+class EdgesTest {
+    @Test
+    void k10_half_a_board_has_a_quarter_of_its_crook() {
+        Edges edges = new Edges(
+                maple("a", "6", "96").edges(1, Length.ZERO, in("0.375")).build());
+
+        assertThat(edges.crookOver(nm("48"))).isEqualTo(nm("0.09375"));
+    }
+
+    @Test
+    void crook_is_rounded_up_to_the_nanometer() {
+        Edges edges = new Edges(
+                maple("a", "6", "3").edges(1, Length.ZERO, new Length(10)).build());
+
+        assertThat(edges.crookOver(nm("1"))).isEqualTo(2); // 10 / 9
+    }
+
+    @Test
+    void straightening_takes_the_edge_loss_at_least_and_the_crook_where_that_is_more() {
+        Edges edges = new Edges(
+                maple("a", "6", "96").edges(0, in("0.125"), in("0.375")).build());
+
+        assertThat(edges.straighteningLoss(nm("48"))).isEqualTo(nm("0.125"));
+        assertThat(edges.straighteningLoss(nm("96"))).isEqualTo(nm("0.375"));
+    }
+
+    @Test
+    void one_straight_edge_is_the_left_one() {
+        assertThat(straight(0)).isEqualTo("false, false");
+        assertThat(straight(1)).isEqualTo("true, false");
+        assertThat(straight(2)).isEqualTo("true, true");
+    }
+
+    private static String straight(int straightEdges) {
+        Edges edges = new Edges(maple("a", "6", "96")
+                .edges(straightEdges, Length.ZERO, Length.ZERO)
+                .build());
+        return edges.straight(Edge.LEFT) + ", " + edges.straight(Edge.RIGHT);
+    }
+}

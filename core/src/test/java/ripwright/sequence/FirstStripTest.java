@@ -1,0 +1,75 @@
+package ripwright.sequence;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static ripwright.sequence.Shop.blank;
+import static ripwright.sequence.Shop.cut;
+import static ripwright.sequence.Shop.maple;
+import static ripwright.sequence.Shop.part;
+import static ripwright.sequence.Shop.section;
+import static ripwright.sequence.Shop.strip;
+
+import org.junit.jupiter.api.Test;
+import ripwright.bill.Part;
+import ripwright.pattern.Layout;
+import ripwright.plan.Plan;
+import ripwright.plan.Step;
+
+class FirstStripTest {
+    private static final Layout.Strip BARE = strip("2");
+
+    @Test
+    void the_one_without_blanks_goes_first() {
+        assertThat(checked(section("0", "40", strip("2", blank(0, "0"))), section("41", "81", BARE)))
+                .isEqualTo("S2");
+    }
+
+    @Test
+    void but_not_when_it_is_much_shorter() {
+        assertThat(checked(section("0", "40", strip("2", blank(0, "0"))), section("41", "70", BARE)))
+                .isEqualTo("S1");
+    }
+
+    @Test
+    void three_quarters_as_long_is_long_enough() {
+        assertThat(checked(section("0", "40", strip("2", blank(0, "0"))), section("41", "71", BARE)))
+                .isEqualTo("S2");
+    }
+
+    @Test
+    void hidden_parts_are_lost_before_ones_that_show() {
+        assertThat(checked(
+                        section("0", "40", strip("2", blank(1, "0"))),
+                        section("41", "75", strip("2", blank(0, "41"), blank(0, "55")))))
+                .isEqualTo("S2");
+    }
+
+    @Test
+    void a_part_that_must_match_others_is_lost_last() {
+        assertThat(checked(
+                        section("0", "40", strip("2", blank(2, "0"))),
+                        section("41", "80", strip("2", blank(1, "41"), blank(1, "55")))))
+                .isEqualTo("S2");
+    }
+
+    @Test
+    void of_two_that_would_be_missed_alike_the_longer_goes_first() {
+        assertThat(checked(
+                        section("0", "35", strip("2", blank(0, "0"))), section("41", "80", strip("2", blank(0, "41")))))
+                .isEqualTo("S2");
+    }
+
+    private static String checked(Layout.Section... sections) {
+        Plan plan = new Shop()
+                .stack(maple("m", "4", "81"))
+                .wants(
+                        part("hidden", "10", "2").count(9),
+                        part("show", "10", "2").face(Part.Face.SHOW).count(9),
+                        part("door", "10", "2").face(Part.Face.SHOW).together("doors"))
+                .plan(cut(0, sections));
+        return plan.steps().stream()
+                .filter(step -> step.does() == Step.Does.CHECK)
+                .findFirst()
+                .orElseThrow()
+                .piece();
+    }
+}
