@@ -1,0 +1,67 @@
+package ripwright.replay;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * One way of cutting test blanks from a leftover: some from its near end, the others from its far end, from the end itself
+ * or from the first clear wood behind it where it is raw.
+ *
+ * @param rest what is left of it; empty when nothing is
+ * @param fewestCuts how many crosscuts that takes, at least: a test blank shorter than its piece is one
+ * @param mostCuts how many it takes at most; behind a raw end the order of cutting can save one
+ * @param widths how wide the test blanks are at their own narrow ends, in nanometers, widest first
+ */
+record CutDown(Optional<Leftover> rest, int fewestCuts, int mostCuts, List<Long> widths) {
+    /** All ways of cutting {@code count} test blanks, each {@code length} long, from {@code piece}. */
+    static List<CutDown> all(Leftover piece, int count, long length, long kerf) {
+        if (count == 0) return List.of(new CutDown(Optional.of(piece), 0, 0, List.of()));
+        List<CutDown> ways = new ArrayList<>();
+        for (int atNear = 0; atNear <= count; atNear++)
+            for (long skipNear : atNear > 0 && piece.rawNear() > 0 ? List.of(0L, piece.rawNear()) : List.of(0L))
+                for (long skipFar : atNear < count && piece.rawFar() > 0 ? List.of(0L, piece.rawFar()) : List.of(0L))
+                    way(piece, atNear, count - atNear, skipNear, skipFar, length, kerf)
+                            .ifPresent(ways::add);
+        return ways;
+    }
+
+    private static Optional<CutDown> way(
+            Leftover piece, int atNear, int atFar, long skipNear, long skipFar, long length, long kerf) {
+        long start = piece.along().from() + skipNear; // of the first test blank at the near end
+        long end = piece.along().to() - skipFar; // of the last one at the far end
+        long nearEnd = atNear == 0 ? start : start + atNear * length + (atNear - 1) * kerf;
+        long farStart = atFar == 0 ? end : end - atFar * length - (atFar - 1) * kerf;
+        boolean fromBothEnds = atNear > 0 && atFar > 0;
+        long kerfs = fromBothEnds ? 2 * kerf : kerf; // that free a rest
+        long between = farStart - nearEnd;
+        if (Tolerance.less(between, fromBothEnds ? kerf : 0)) return Optional.empty();
+
+        int count = atNear + atFar;
+        boolean nothingOver = Tolerance.same(between, fromBothEnds ? kerf : 0);
+        boolean skips = skipNear > 0 || skipFar > 0;
+        int fewest = nothingOver && (!skips || count > 1) ? count - 1 : count;
+        int most = nothingOver && !skips ? count - 1 : count;
+        Optional<Leftover> rest = between > kerfs
+                ? Optional.of(piece.between(
+                        atNear == 0 ? piece.along().from() : nearEnd + kerf,
+                        atFar == 0 ? piece.along().to() : farStart - kerf))
+                : Optional.empty();
+        return Optional.of(new CutDown(rest, fewest, most, widths(piece, start, atNear, end, atFar, length, kerf)));
+    }
+
+    private static List<Long> widths(
+            Leftover piece, long start, int atNear, long end, int atFar, long length, long kerf) {
+        List<Long> widths = new ArrayList<>();
+        for (int i = 0; i < atNear; i++) {
+            long from = start + i * (length + kerf);
+            widths.add(Math.min(piece.widthAt(from), piece.widthAt(from + length)));
+        }
+        for (int i = 0; i < atFar; i++) {
+            long to = end - i * (length + kerf);
+            widths.add(Math.min(piece.widthAt(to - length), piece.widthAt(to)));
+        }
+        widths.sort((one, other) -> Long.compare(other, one));
+        return List.copyOf(widths);
+    }
+}

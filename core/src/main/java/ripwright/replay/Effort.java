@@ -1,0 +1,57 @@
+package ripwright.replay;
+
+import java.math.BigDecimal;
+import java.util.List;
+import ripwright.saw.Labor;
+
+/** What a plan takes at the saws: settings, rips and crosscuts, each saw cut counted once. */
+final class Effort {
+    private final Labor labor;
+    private final int settings;
+    private final int rips;
+    private final int fewestCrosscuts;
+    private final int mostCrosscuts;
+
+    Effort(Pieces pieces, WhatIsLeft left) {
+        this.labor = pieces.job().laborOrUnpaid();
+        List<PlacedStrip> ripped = pieces.strips().stream()
+                .filter(strip -> !strip.board().ripped())
+                .toList();
+        this.settings = Math.toIntExact(
+                ripped.stream().map(PlacedStrip::width).distinct().count());
+        int tested = pieces.job().testRip().tries() > 0 ? settings : 0;
+        long straightened =
+                pieces.sections().stream().filter(PlacedSection::straightened).count();
+        this.rips = Math.toIntExact(ripped.size() + straightened + tested);
+        int ofLayout = pieces.boards().stream()
+                        .mapToInt(board -> board.line(pieces.crosscutKerf()).cuts())
+                        .sum()
+                + pieces.strips().stream()
+                        .mapToInt(strip -> strip.line(pieces.crosscutKerf()).cuts())
+                        .sum();
+        this.fewestCrosscuts =
+                ofLayout + left.all().stream().mapToInt(Remains::fewestCuts).sum();
+        this.mostCrosscuts =
+                ofLayout + left.all().stream().mapToInt(Remains::mostCuts).sum();
+    }
+
+    /** Minutes with {@code crosscuts} crosscuts. */
+    BigDecimal minutes(int crosscuts) {
+        return labor.settingMinutes()
+                .multiply(BigDecimal.valueOf(settings))
+                .add(labor.ripMinutes().multiply(BigDecimal.valueOf(rips)))
+                .add(labor.crosscutMinutes().multiply(BigDecimal.valueOf(crosscuts)));
+    }
+
+    int fewestCrosscuts() {
+        return fewestCrosscuts;
+    }
+
+    int mostCrosscuts() {
+        return mostCrosscuts;
+    }
+
+    String inWords(int crosscuts) {
+        return settings + " settings, " + rips + " rips and " + crosscuts + " crosscuts";
+    }
+}

@@ -1,0 +1,147 @@
+package ripwright.replay;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import ripwright.bill.Part;
+import ripwright.job.Job;
+import ripwright.plan.CutBoard;
+import ripwright.plan.Offcut;
+import ripwright.plan.Plan;
+import ripwright.plan.Section;
+import ripwright.plan.Setting;
+import ripwright.plan.TestBlank;
+import ripwright.stock.Board;
+
+/**
+ * A job and its plan with everything to be found by its id. An id that stands for two things finds the first; the rules
+ * for ids complain about the other. Boards that are not the job's are left out; the rules for boards complain about them.
+ */
+final class Pieces {
+    private final Job job;
+    private final Plan plan;
+    private final Map<String, Board> jobBoards = new HashMap<>();
+    private final Map<String, Integer> linesOfBill = new HashMap<>();
+    private final List<PlacedBoard> boards = new ArrayList<>();
+    private final Map<String, PlacedBoard> boardsById = new LinkedHashMap<>();
+    private final Map<String, PlacedSection> sections = new LinkedHashMap<>();
+    private final Map<String, PlacedStrip> strips = new LinkedHashMap<>();
+    private final Map<String, PlacedBlank> blanks = new LinkedHashMap<>();
+    private final Map<String, Setting> settings = new LinkedHashMap<>();
+    private final Map<String, TestBlank> testBlanks = new LinkedHashMap<>();
+    private final Map<String, Offcut> offcuts = new LinkedHashMap<>();
+
+    Pieces(Job job, Plan plan) {
+        this.job = job;
+        this.plan = plan;
+        for (Board board : job.boards()) jobBoards.putIfAbsent(board.id(), board);
+        for (int i = 0; i < job.parts().size(); i++)
+            linesOfBill.putIfAbsent(job.parts().get(i).name(), i);
+        for (CutBoard cut : plan.boards()) jobBoard(cut.board()).ifPresent(board -> place(board, cut.sections()));
+        plan.settings().forEach(setting -> settings.putIfAbsent(setting.id(), setting));
+        plan.testBlanks().forEach(blank -> testBlanks.putIfAbsent(blank.id(), blank));
+        plan.offcuts().forEach(offcut -> offcuts.putIfAbsent(offcut.id(), offcut));
+    }
+
+    private void place(Board board, List<Section> cutFromIt) {
+        Frame frame = new Frame(board);
+        List<PlacedSection> placed = cutFromIt.stream()
+                .map(section -> new PlacedSection(section, frame))
+                .toList();
+        PlacedBoard placedBoard = new PlacedBoard(frame, placed);
+        boards.add(placedBoard);
+        boardsById.putIfAbsent(board.id(), placedBoard);
+        for (PlacedSection section : placed) {
+            sections.putIfAbsent(section.id(), section);
+            for (PlacedStrip strip : section.strips()) {
+                strips.putIfAbsent(strip.id(), strip);
+                strip.blanks().forEach(blank -> blanks.putIfAbsent(blank.id(), blank));
+            }
+        }
+    }
+
+    Job job() {
+        return job;
+    }
+
+    Plan plan() {
+        return plan;
+    }
+
+    long ripKerf() {
+        return job.saw().ripKerf().nanometers();
+    }
+
+    long crosscutKerf() {
+        return job.saw().crosscutKerf().nanometers();
+    }
+
+    /** A board of the job, consumed or not. */
+    Optional<Board> jobBoard(String id) {
+        return Optional.ofNullable(jobBoards.get(id));
+    }
+
+    Optional<Part> part(String name) {
+        return lineOfBill(name).map(job.parts()::get);
+    }
+
+    Optional<Integer> lineOfBill(String part) {
+        return Optional.ofNullable(linesOfBill.get(part));
+    }
+
+    /** The consumed boards, as listed. */
+    List<PlacedBoard> boards() {
+        return List.copyOf(boards);
+    }
+
+    List<PlacedSection> sections() {
+        return boards.stream().flatMap(board -> board.sections().stream()).toList();
+    }
+
+    List<PlacedStrip> strips() {
+        return sections().stream().flatMap(section -> section.strips().stream()).toList();
+    }
+
+    List<PlacedBlank> blanks() {
+        return strips().stream().flatMap(strip -> strip.blanks().stream()).toList();
+    }
+
+    Optional<PlacedBoard> board(String id) {
+        return Optional.ofNullable(boardsById.get(id));
+    }
+
+    Optional<PlacedSection> section(String id) {
+        return Optional.ofNullable(sections.get(id));
+    }
+
+    Optional<PlacedStrip> strip(String id) {
+        return Optional.ofNullable(strips.get(id));
+    }
+
+    Optional<PlacedBlank> blank(String id) {
+        return Optional.ofNullable(blanks.get(id));
+    }
+
+    Optional<Setting> setting(String id) {
+        return Optional.ofNullable(settings.get(id));
+    }
+
+    Optional<TestBlank> testBlank(String id) {
+        return Optional.ofNullable(testBlanks.get(id));
+    }
+
+    Optional<Offcut> offcut(String id) {
+        return Optional.ofNullable(offcuts.get(id));
+    }
+
+    /** The consumed board that a piece with that id is of, or comes from. */
+    Optional<Board> boardOf(String piece) {
+        return board(piece)
+                .map(PlacedBoard::board)
+                .or(() -> section(piece).map(PlacedSection::board))
+                .or(() -> strip(piece).map(PlacedStrip::board));
+    }
+}

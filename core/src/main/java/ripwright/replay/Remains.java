@@ -1,0 +1,57 @@
+package ripwright.replay;
+
+import java.util.List;
+import ripwright.plan.Offcut;
+import ripwright.plan.TestBlank;
+
+/**
+ * What is left of one board, section or strip once its test blanks are cut, held against the offcuts listed for it.
+ *
+ * @param of the id of the board, section or strip
+ * @param taken where each test blank was cut
+ * @param unplaced the test blanks that no leftover has room for
+ * @param kept the leftovers that go to the rack
+ * @param missing those of them that the plan does not list
+ * @param unexplained the listed offcuts that no such leftover is exactly like
+ * @param waste the leftovers that are too small for the rack
+ * @param fewestCuts how many crosscuts the test blanks took, at least
+ * @param mostCuts how many they took at most; where the test blanks were cut can leave that open
+ */
+record Remains(
+        String of,
+        List<Taken> taken,
+        List<TestBlank> unplaced,
+        List<Leftover> kept,
+        List<Leftover> missing,
+        List<Offcut> unexplained,
+        List<Leftover> waste,
+        int fewestCuts,
+        int mostCuts) {
+    /**
+     * Where a test blank was cut.
+     *
+     * @param blank the test blank
+     * @param from the leftover it was cut from, as it was before any test blank was
+     * @param width how wide it is at its own narrow end, in nanometers
+     * @param dueSource where it comes from
+     */
+    record Taken(TestBlank blank, Leftover from, long width, TestBlank.Source dueSource) {
+        /** As wide as the piece it is cut from: where that is tapered, at the narrow end of either. */
+        boolean asWideAsListed() {
+            long listed = blank.width().nanometers();
+            return Tolerance.same(listed, width) || Tolerance.same(listed, from.narrow());
+        }
+    }
+
+    Remains withCuts(int fewest, int most) {
+        return new Remains(of, taken, unplaced, kept, missing, unexplained, waste, fewest, most);
+    }
+
+    /** How much of what the plan says it leaves unexplained. */
+    int faults() {
+        long wrong = taken.stream()
+                .filter(test -> !test.asWideAsListed() || test.blank().source() != test.dueSource())
+                .count();
+        return Math.toIntExact(wrong) + 100 * unplaced.size() + missing.size() + unexplained.size();
+    }
+}

@@ -1,0 +1,48 @@
+package ripwright.replay;
+
+import java.util.List;
+import ripwright.job.Job;
+import ripwright.plan.Plan;
+
+/**
+ * Re-enacts a plan on its job's boards and holds it against every rule of the contract: the one door of this package. It
+ * takes nothing over from what made the plan, goes on after a fault, and never throws, whatever the plan says.
+ */
+public final class Replay {
+    private Replay() {}
+
+    /** All that does not hold: layout first, then leftovers, steps and figures; empty when the plan holds. */
+    public static List<Fault> faults(Job job, Plan plan) {
+        Findings findings = new Findings(job.units());
+        Pieces pieces = new Pieces(job, plan);
+        new IdRules(pieces, findings).check();
+        new SectionRules(pieces, findings).check();
+        new StripRules(pieces, findings).check();
+        new BlankRules(pieces, findings).check();
+        new BillRules(pieces, findings).check();
+
+        WhatIsLeft left = new WhatIsLeft(pieces, findings);
+        new OffcutRules(pieces, left, findings).check();
+        new SettingRules(pieces, findings).check();
+        new TestBlankRules(pieces, left, findings).check();
+        new FewestTestBlanks(pieces, findings).check();
+
+        StepIndex steps = new StepIndex(plan);
+        new StepForm(pieces, findings).check();
+        new MakingRules(pieces, steps, left, findings).check();
+        new PreparingRules(pieces, steps, left, findings).check();
+        new RipOrder(pieces, steps, findings).check();
+        new StopOrder(pieces, steps, findings).check();
+        new SpareRule(pieces, findings).check();
+        new CautionRules(pieces, steps, findings).check();
+
+        new FigureRules(pieces, left, findings).check();
+        return findings.faults();
+    }
+
+    /** Lets a plan pass that holds; a {@link ReplayException} says all that does not. */
+    public static void require(Job job, Plan plan) {
+        List<Fault> faults = faults(job, plan);
+        if (!faults.isEmpty()) throw new ReplayException(faults);
+    }
+}

@@ -1,0 +1,42 @@
+package ripwright.replay;
+
+import ripwright.measure.Length;
+import ripwright.measure.Unit;
+
+/** How closely a reader of a plan compares lengths, in nanometers: what differs by at most 0.0005 in is the same. */
+final class Tolerance {
+    static final long NANOMETERS = 12_700;
+
+    private static final long DECIMALS = 1_000_000;
+
+    private Tolerance() {}
+
+    static boolean same(long one, long other) {
+        return Math.abs(one - other) <= NANOMETERS;
+    }
+
+    static boolean same(Length one, Length other) {
+        return same(one.nanometers(), other.nanometers());
+    }
+
+    static boolean less(long one, long other) {
+        return one < other - NANOMETERS;
+    }
+
+    static boolean more(long one, long other) {
+        return one > other + NANOMETERS;
+    }
+
+    /**
+     * Whether both are the same in a plan's file, which has six decimals: the exact comparison, by which widths are told
+     * apart, for a plan that was read back.
+     */
+    static boolean sameAsPrinted(Length one, Length other, Unit unit) {
+        return Math.abs(one.nanometers() - other.nanometers()) <= ofPrint(unit);
+    }
+
+    /** How far apart two equal lengths can be once both were written in a file, one of them from a rounded one. */
+    static long ofPrint(Unit unit) {
+        return unit.nanometers() / DECIMALS;
+    }
+}
