@@ -76,7 +76,7 @@ final class Planning {
         Search.Effort effort = new Search.Effort(
                 limits.seed().orElse(0),
                 threads(limits.threads()),
-                options.mostRounds() > 0 ? options.mostRounds() : Integer.MAX_VALUE,
+                options.mostRecuts() > 0 ? options.mostRecuts() : Long.MAX_VALUE,
                 seconds == Double.POSITIVE_INFINITY ? PATIENCE : Integer.MAX_VALUE,
                 MOVES_PER_BLANK);
         int wanted = Arrays.stream(numbers.wanted()).sum();

@@ -14,6 +14,7 @@ import ripwright.stock.Edge;
  */
 final class BoardCutter {
     private static final int MOST_SECTIONS = 3;
+    private static final int TORN_GROUPS_REFUSED = 11; // for each that is let pass, where no board makes it whole
 
     private final JobNumbers numbers;
     private final SectionFill sectionFill;
@@ -30,14 +31,17 @@ final class BoardCutter {
     /** A layout of the board, its blanks taken out of the pool; null where nothing of it can be cut. */
     @Nullable
     PricedLayout cut(int board, Pool pool, RandomGenerator random) {
-        Arrays.fill(pool.barred, false);
+        System.arraycopy(pool.closed, 0, pool.barred, 0, pool.closed.length);
         while (true) {
             List<Layout.Section> sections = sections(numbers.boards[board], pool, random);
             if (sections.isEmpty()) return null;
             PricedLayout priced = trimmed(new Layout(board, sections));
             int torn = tornGroup(priced.made());
-            if (torn < 0) {
-                for (int part : priced.made()) pool.left[part]--;
+            if (torn < 0 || random.nextInt(TORN_GROUPS_REFUSED + 1) == 0) {
+                for (int part : priced.made()) {
+                    pool.left[part]--;
+                    if (numbers.parts[part].group >= 0) pool.closed[numbers.parts[part].group] = true;
+                }
                 return priced;
             }
             pool.barred[torn] = true;
@@ -63,9 +67,7 @@ final class BoardCutter {
     private List<Layout.Section> sections(BoardNumbers board, Pool pool, RandomGenerator random) {
         if (board.to <= board.from) return List.of();
         if (board.ripped) return ripped(board, pool, random);
-        int[] left = pool.left.clone();
-        Pool rest = new Pool(left, pool.worth, pool.barred.length);
-        System.arraycopy(pool.barred, 0, rest.barred, 0, pool.barred.length);
+        Pool rest = pool.copy();
         boolean fromFar = (board.tapered() || board.defects.length > 0) && random.nextBoolean();
         int most = sectionCount(board, random);
         List<Layout.Section> sections = new ArrayList<>();
@@ -84,7 +86,7 @@ final class BoardCutter {
                     sectionFill.fill(board, from, from + length, leftEdge(board, random), rest, random);
             if (filled == null) break;
             for (Layout.Strip strip : filled.section().strips())
-                for (Layout.Blank blank : strip.blanks()) left[blank.part()]--;
+                for (Layout.Blank blank : strip.blanks()) rest.left[blank.part()]--;
             boolean more = sections.size() + 1 < most;
             Layout.Section section = more ? shrunk(board, filled.section(), !fromFar, fromFar) : filled.section();
             sections.add(section);

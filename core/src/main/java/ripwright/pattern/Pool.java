@@ -5,11 +5,20 @@ final class Pool {
     final int[] left; // left[p]: blanks of part p still to be made
     final double[] worth; // worth[p]: of one of them
     final boolean[] barred; // barred[g]: no blank of together group g may come from the board at hand
+    final boolean[] closed; // closed[g]: nor from any other, as one board makes some of it already
 
     Pool(int[] left, double[] worth, int groups) {
         this.left = left;
         this.worth = worth;
         barred = new boolean[groups];
+        closed = new boolean[groups];
+    }
+
+    /** The same, to try things on. */
+    Pool copy() {
+        Pool copy = new Pool(left.clone(), worth, barred.length);
+        System.arraycopy(barred, 0, copy.barred, 0, barred.length);
+        return copy;
     }
 
     boolean offers(PartNumbers part, int board) {

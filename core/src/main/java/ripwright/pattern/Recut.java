@@ -36,6 +36,8 @@ public final class Recut {
     /** As {@link #cut(List, int[], RandomGenerator)}, filling strips and sections by what a blank of each part is worth. */
     public @Nullable PricedLayout[] cut(List<Integer> boards, int[] left, double[] worth, RandomGenerator random) {
         Pool pool = new Pool(left, worth, numbers.groups);
+        for (PartNumbers part : numbers.parts)
+            if (part.group >= 0 && left[part.index] < part.count) pool.closed[part.group] = true; // begun elsewhere
         @Nullable PricedLayout[] layouts = new @Nullable PricedLayout[boards.size()];
         for (int i = 0; i < layouts.length && !pool.empty(); i++) layouts[i] = cutter.cut(boards.get(i), pool, random);
         return layouts;

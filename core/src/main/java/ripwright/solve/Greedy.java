@@ -22,7 +22,7 @@ final class Greedy {
         this.workbench = workbench;
         this.stop = stop;
         numbers = workbench.numbers();
-        tariff = new Tariff(numbers, 1);
+        tariff = Tariff.byPrice(numbers, 1);
     }
 
     /** The best of a few; the first is finished even when told to stop. */

@@ -24,11 +24,11 @@ public final class Search {
      *
      * @param seed where chance comes from
      * @param threads how many rounds run side by side
-     * @param mostRounds after how many rounds to end
+     * @param mostRecuts after how many recuts on each thread to end
      * @param patience after how many rounds that bring nothing to end
      * @param movesPerBlank how many recuts a round tries for every blank wanted
      */
-    public record Effort(long seed, int threads, int mostRounds, int patience, int movesPerBlank) {}
+    public record Effort(long seed, int threads, long mostRecuts, int patience, int movesPerBlank) {}
 
     private final Workbench workbench;
     private final Effort effort;
@@ -56,10 +56,13 @@ public final class Search {
         ExecutorService threads = Executors.newFixedThreadPool(effort.threads());
         try (Watch watch = new Watch(stop)) {
             int barren = 0;
+            long recuts = 0;
             for (int round = 0;
-                    round < effort.mostRounds() && barren < effort.patience() && !stop.getAsBoolean();
+                    recuts < effort.mostRecuts() && barren < effort.patience() && !watch.stopped();
                     round++) {
-                Champion found = round(threads, watch, best, round, random);
+                long moves = Math.min(moves(), effort.mostRecuts() - recuts);
+                recuts += moves;
+                Champion found = round(threads, watch, best, round, moves, random);
                 barren = found.betterThan(best) ? 0 : barren + 1;
                 if (found.betterThan(best)) listener.accept(found);
                 best = found.betterThan(best) ? found : best;
@@ -70,12 +73,13 @@ public final class Search {
         return best;
     }
 
-    private Champion round(ExecutorService threads, Watch watch, Champion from, int round, SplittableRandom random) {
+    private Champion round(
+            ExecutorService threads, Watch watch, Champion from, int round, long moves, SplittableRandom random) {
         List<Future<Champion>> running = new ArrayList<>();
         for (int t = 0; t < effort.threads(); t++) {
             long seed = random.nextLong();
             double heat = Anneal.HEATS[(round * effort.threads() + t) % Anneal.HEATS.length];
-            running.add(threads.submit(() -> new Anneal(workbench, heat, moves(), watch).from(from, seed)));
+            running.add(threads.submit(() -> new Anneal(workbench, heat, moves, watch).from(from, seed)));
         }
         Champion best = from;
         for (Future<Champion> one : running) {

@@ -41,7 +41,7 @@ class SearchTest {
 
     @Test
     void a_search_told_to_stop_at_once_still_answers() {
-        Search.Effort effort = new Search.Effort(1, 2, 1_000, 1_000, 20);
+        Search.Effort effort = new Search.Effort(1, 2, Long.MAX_VALUE, 1_000, 20);
         Champion answer = new Search(new JobNumbers(SHELVES), effort, () -> true, champion -> {}).best();
         assertThat(answer.blanks()).isPositive();
     }
@@ -50,7 +50,7 @@ class SearchTest {
     void a_search_told_to_stop_later_ends_with_the_best_it_told_of() {
         AtomicInteger asked = new AtomicInteger();
         List<Champion> told = new ArrayList<>();
-        Search.Effort effort = new Search.Effort(1, 1, 1_000_000, 1_000_000, 20);
+        Search.Effort effort = new Search.Effort(1, 1, Long.MAX_VALUE, 1_000_000, 20);
         Champion answer =
                 new Search(new JobNumbers(SHELVES), effort, () -> asked.incrementAndGet() > 60, told::add).best();
         assertThat(answer.net()).isEqualTo(told.get(told.size() - 1).net());
@@ -72,7 +72,7 @@ class SearchTest {
     private static Champion best(long seed, int threads) {
         return new Search(
                         new JobNumbers(SHELVES),
-                        new Search.Effort(seed, threads, 2, 2, 20),
+                        new Search.Effort(seed, threads, 2_000, 9, 20),
                         () -> false,
                         champion -> {})
                 .best();
