@@ -38,6 +38,7 @@ final class ClearArea {
         long from = offcut.endTrim().near().nanometers();
         long to = offcut.length().nanometers() - offcut.endTrim().far().nanometers();
         if (from >= to) return Area.ZERO;
+        if (blocking.isEmpty() && !offcut.tapered()) return Area.of(new Length(to - from), offcut.width());
         BigFraction area = under(BigFraction.of(from), BigFraction.of(to));
         Length start = new Length(from);
         Length end = new Length(to);

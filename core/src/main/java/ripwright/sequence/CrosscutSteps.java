@@ -65,7 +65,7 @@ final class CrosscutSteps {
                 one -> place.getOrDefault(one.strip().parts().get(one.blank()), 0)));
         for (FittedBlank one : fitted) {
             String id = one.strip().strip().blanks().get(one.blank()).id();
-            steps.fitted(one.strip().id(), withOffcuts(one.strip(), List.of(id)), spare(one));
+            steps.fitted(one.strip().id(), withOffcuts(one.strip(), List.of(id)), new SpareWood(job, tests, one.section(), one.strip(), one.blank()).length());
         }
     }
 
@@ -76,28 +76,5 @@ final class CrosscutSteps {
         List<String> makes = new ArrayList<>(blanks);
         makes.addAll(offcuts.of(strip.id()));
         return makes;
-    }
-
-    /** The free wood beside a blank, both sides together: up to its neighbors less a kerf, or to the strip's ends. */
-    private Length spare(FittedBlank one) {
-        long kerf = job.saw().crosscutKerf().nanometers();
-        List<Blank> blanks = one.strip().strip().blanks();
-        Blank blank = blanks.get(one.blank());
-        long from = one.section().section().from().nanometers();
-        long to = one.section().section().to().nanometers();
-        for (TestPlan.ProvingBlank test : tests.blanks()) {
-            if (!test.blank().from().equals(one.strip().id())) continue;
-            if (test.piece().to() <= blank.from().nanometers())
-                from = Math.max(from, test.piece().to() + kerf);
-            else to = Math.min(to, test.piece().from() - kerf);
-        }
-        if (one.blank() > 0) from = end(blanks.get(one.blank() - 1)) + kerf;
-        if (one.blank() < blanks.size() - 1)
-            to = blanks.get(one.blank() + 1).from().nanometers() - kerf;
-        return new Length(blank.from().nanometers() - from + to - end(blank));
-    }
-
-    private static long end(Blank blank) {
-        return blank.from().nanometers() + blank.length().nanometers();
     }
 }

@@ -10,7 +10,7 @@ import java.util.TreeSet;
  * Which settings each test blank proves, so that as few blanks as can be prove every setting {@code tries} times. From
  * wide to narrow, a blank is ripped again wherever it can be, and a new one begun only where none can: with one
  * thickness no plan begins fewer up to any setting, since all blanks that reach a setting reach every later one. Where
- * strips of several thicknesses share settings it depends on which thickness is tried first: ask for each order.
+ * strips of several thicknesses share settings it depends on which thickness is tried first, so each order is tried.
  * Settings x blanks steps.
  */
 final class TestChains {
@@ -25,8 +25,16 @@ final class TestChains {
         this.tries = tries;
     }
 
-    /** Orders of thicknesses worth trying: one where no setting leaves a choice, else all, or two when they are many. */
-    List<List<Long>> orders() {
+    /** The ways to take as few blanks as any order of thicknesses does. */
+    List<List<TestChain>> fewest() {
+        List<List<TestChain>> ways =
+                orders().stream().map(this::preferring).distinct().toList();
+        int fewest = ways.stream().mapToInt(List::size).min().orElse(0);
+        return ways.stream().filter(way -> way.size() == fewest).toList();
+    }
+
+    /** One order where no setting leaves a choice of thickness, else all, or each thickness first when they are many. */
+    private List<List<Long>> orders() {
         NavigableSet<Long> all = new TreeSet<>();
         for (RipSetting setting : settings) all.addAll(setting.thicknesses());
         List<Long> rising = List.copyOf(all);
@@ -34,11 +42,13 @@ final class TestChains {
         List<List<Long>> orders = new ArrayList<>();
         if (all.size() <= 4) {
             permute(new ArrayList<>(rising), 0, orders);
-        } else {
-            List<Long> falling = new ArrayList<>(rising);
-            Collections.reverse(falling);
-            orders.add(rising);
-            orders.add(falling);
+            return orders;
+        }
+        for (long first : rising) {
+            List<Long> order = new ArrayList<>(rising);
+            order.remove(Long.valueOf(first));
+            order.add(0, first);
+            orders.add(order);
         }
         return orders;
     }
@@ -53,7 +63,7 @@ final class TestChains {
     }
 
     /** The chains, by their first setting, when the earlier thicknesses of {@code order} are taken where there is a choice. */
-    List<TestChain> preferring(List<Long> order) {
+    private List<TestChain> preferring(List<Long> order) {
         List<Open> open = new ArrayList<>();
         for (int i = 0; i < settings.size(); i++)
             for (int n = 0; n < tries; n++) next(open, i, order).settings.add(i);

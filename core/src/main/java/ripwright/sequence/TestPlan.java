@@ -103,8 +103,8 @@ final class TestPlan {
         TestChains chains = new TestChains(settings, ripKerf(), job.testRip().tries());
         Optional<TestWoodChoice.Answer> best = Optional.empty();
         Optional<TestChain> stuck = Optional.empty();
-        for (List<Long> order : chains.orders()) {
-            TestWoodChoice choice = new TestWoodChoice(pool.wood(), settings, chains.preferring(order), ripKerf());
+        for (List<TestChain> way : chains.fewest()) {
+            TestWoodChoice choice = new TestWoodChoice(pool.wood(), settings, way, ripKerf());
             Optional<TestWoodChoice.Answer> answer = choice.best();
             if (answer.isEmpty()) stuck = stuck.or(() -> Optional.of(choice.stuck()));
             else if (best.isEmpty() || answer.get().compareTo(best.get()) < 0) best = answer;

@@ -28,14 +28,13 @@ final class TestWood {
     final boolean uncut;
 
     private final boolean farEnd;
-    private final Money worth;
     private final long blankLength;
     private final Job job;
     private final Salvage salvage;
     private final List<Money> losses = new ArrayList<>();
 
-    /** Wood worth {@code worth} to the shop while no blank is cut from it. */
-    TestWood(Job job, int number, Piece piece, Source source, String from, int after, boolean farEnd, Money worth) {
+    /** One end of a piece. */
+    TestWood(Job job, int number, Piece piece, Source source, String from, int after, boolean farEnd) {
         this.number = number;
         this.piece = piece;
         this.source = source;
@@ -44,7 +43,6 @@ final class TestWood {
         this.farEnd = farEnd;
         this.uncut = from.equals(piece.board().id())
                 && piece.length() == piece.board().length().nanometers();
-        this.worth = worth;
         this.blankLength = job.testRip().length().nanometers();
         this.job = job;
         this.salvage = new Salvage(job);
@@ -97,7 +95,12 @@ final class TestWood {
         if (count == 0) return Money.ZERO;
         SawTime time = new SawTime(job);
         Money kept = rest(count).map(salvage::worth).orElse(Money.ZERO);
-        return worth.minus(kept).plus(time.cost(time.minutes(new SawWork(0, 0, cuts(count)))));
+        return worth().minus(kept).plus(time.cost(time.minutes(new SawWork(0, 0, cuts(count)))));
+    }
+
+    /** What it is worth while no blank is cut from it: an uncut board what opening it costs, a leftover what it fetches. */
+    private Money worth() {
+        return uncut ? job.cost(piece.board()) : salvage.worth(piece);
     }
 
     /** A blank without any straight edge is straightened before it is ripped. */

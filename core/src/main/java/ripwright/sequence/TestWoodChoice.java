@@ -18,7 +18,7 @@ import ripwright.plan.TestBlank.Source;
  * cheapest each time.
  */
 final class TestWoodChoice {
-    private static final int MOST_NODES = 5_000;
+    private static final int MOST_NODES = 2_000;
     private static final int MOST_CANDIDATES = 12;
 
     private final List<TestWood> wood;

@@ -3,7 +3,6 @@ package ripwright.sequence;
 import java.util.ArrayList;
 import java.util.List;
 import ripwright.job.Job;
-import ripwright.measure.Money;
 import ripwright.pattern.Layout;
 import ripwright.plan.TestBlank.Source;
 import ripwright.stock.Board;
@@ -34,24 +33,13 @@ final class TestWoodPool {
         return List.copyOf(wood);
     }
 
-    /** An uncut board is worth what opening it costs. */
     private void uncut(Board board) {
-        Source source = board.fromRack() ? Source.RACK : Source.FRESH;
         Piece whole = Piece.across(board, 0, board.length().nanometers());
-        if (!isLongEnough(whole)) return;
-        pieces++;
-        Money worth = job.cost(board);
-        wood.add(new TestWood(job, pieces, whole, source, board.id(), -1, false, worth));
-        wood.add(new TestWood(job, pieces, whole, source, board.id(), -1, true, worth));
+        add(whole, board.fromRack() ? Source.RACK : Source.FRESH, board.id(), -1, true, true);
     }
 
-    /** A leftover is worth what the rack makes of it. */
     private void leftover(int board, Leftover leftover) {
-        Piece piece = leftover.piece();
-        if (!isLongEnough(piece)) return;
-        pieces++;
-        Source source = salvage.keeps(piece) ? Source.FRESH : Source.WASTE;
-        Money worth = salvage.worth(piece);
+        Source source = salvage.keeps(leftover.piece()) ? Source.FRESH : Source.WASTE;
         String from = job.board(board).id();
         int after = -1;
         if (leftover.of() != Leftover.Of.BOARD) {
@@ -61,12 +49,14 @@ final class TestWoodPool {
             from = beside ? section.id() : last.id();
             after = cutting.settingOf(last);
         }
-        if (leftover.nearEnd()) wood.add(new TestWood(job, pieces, piece, source, from, after, false, worth));
-        if (leftover.farEnd()) wood.add(new TestWood(job, pieces, piece, source, from, after, true, worth));
+        add(leftover.piece(), source, from, after, leftover.nearEnd(), leftover.farEnd());
     }
 
-    private boolean isLongEnough(Piece piece) {
-        return piece.clearLength() >= job.testRip().length().nanometers();
+    private void add(Piece piece, Source source, String from, int after, boolean nearEnd, boolean farEnd) {
+        if (piece.clearLength() < job.testRip().length().nanometers()) return;
+        pieces++;
+        if (nearEnd) wood.add(new TestWood(job, pieces, piece, source, from, after, false));
+        if (farEnd) wood.add(new TestWood(job, pieces, piece, source, from, after, true));
     }
 
     /** No more blanks than that come out of it all. */

@@ -39,7 +39,7 @@ class TestChainsTest {
     void without_a_kerf_a_try_still_takes_a_blank_of_its_own() {
         TestChains chains = new TestChains(List.of(setting("4"), setting("2")), 0, 2);
 
-        assertThat(chains.preferring(List.of(INCH)))
+        assertThat(only(chains))
                 .extracting(TestChain::settings)
                 .containsExactly(List.of(0, 1), List.of(0, 1));
     }
@@ -55,10 +55,17 @@ class TestChainsTest {
         TestChains chains = new TestChains(
                 List.of(setting("4", INCH, HALF), setting("3", HALF), setting("2", INCH, HALF)), KERF, 1);
 
-        assertThat(chains.orders()).containsExactlyInAnyOrder(List.of(HALF, INCH), List.of(INCH, HALF));
-        assertThat(chains.preferring(List.of(HALF, INCH))).containsExactly(new TestChain(HALF, List.of(0, 1, 2)));
-        assertThat(chains.preferring(List.of(INCH, HALF)))
-                .containsExactly(new TestChain(INCH, List.of(0, 2)), new TestChain(HALF, List.of(1)));
+        // on the inch-thick one, the second setting would take another
+        assertThat(only(chains)).containsExactly(new TestChain(HALF, List.of(0, 1, 2)));
+    }
+
+    @Test
+    void where_either_thickness_takes_as_few_both_are_ways() {
+        TestChains chains = new TestChains(List.of(setting("4", INCH, HALF), setting("2", INCH, HALF)), KERF, 1);
+
+        assertThat(chains.fewest())
+                .containsExactlyInAnyOrder(
+                        List.of(new TestChain(HALF, List.of(0, 1))), List.of(new TestChain(INCH, List.of(0, 1))));
     }
 
     /** As many blanks as tries for each of the most settings that lie closer together than a kerf: no plan has fewer. */
@@ -71,7 +78,7 @@ class TestChainsTest {
             List<RipSetting> settings = new ArrayList<>();
             for (int width : sixteenths.descendingSet()) settings.add(setting(String.valueOf(width / 16.0)));
             int tries = 1 + random.nextInt(3);
-            List<TestChain> chains = new TestChains(settings, KERF, tries).preferring(List.of(INCH));
+            List<TestChain> chains = only(new TestChains(settings, KERF, tries));
 
             int crowd = 0; // widths under two sixteenths apart are closer than a kerf
             for (int width : sixteenths) crowd = Math.max(crowd, sixteenths.contains(width + 1) ? 2 : 1);
@@ -86,10 +93,14 @@ class TestChainsTest {
     }
 
     private static List<List<Integer>> proved(int tries, RipSetting... settings) {
-        TestChains chains = new TestChains(List.of(settings), KERF, tries);
-        return chains.preferring(chains.orders().get(0)).stream()
+        return only(new TestChains(List.of(settings), KERF, tries)).stream()
                 .map(TestChain::settings)
                 .toList();
+    }
+
+    private static List<TestChain> only(TestChains chains) {
+        assertThat(chains.fewest()).hasSize(1);
+        return chains.fewest().get(0);
     }
 
     private static RipSetting setting(String width, Long... thicknesses) {
