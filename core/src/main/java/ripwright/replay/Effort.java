@@ -52,6 +52,7 @@ final class Effort {
     }
 
     String inWords(int crosscuts) {
-        return settings + " settings, " + rips + " rips and " + crosscuts + " crosscuts";
+        return Words.count(settings, "setting") + ", " + Words.count(rips, "rip") + " and "
+                + Words.count(crosscuts, "crosscut");
     }
 }

@@ -44,14 +44,14 @@ final class FigureRules {
             findings.add(
                     "plan",
                     rule,
-                    name + " is " + printed + "; " + why + due.rounded(decimals).toPlainString() + " is due.");
+                    name + " is " + printed + "; " + due.rounded(decimals).toPlainString() + " is due" + why + ".");
     }
 
     /** Minutes and labor are of the same settings, rips and crosscuts. */
     private void timeAndLabor() {
         int crosscuts = crosscuts();
         BigFraction minutes = Money.of(effort.minutes(crosscuts)).value();
-        String why = effort.inWords(crosscuts) + " come to ";
+        String why = " for " + effort.inWords(crosscuts);
         figure("minutes", "4.labor", tally.minutes(), Figure.of(minutes), CENTS, why);
         figure("cost.labor", "4.labor", cost.labor(), labor(), CENTS, why);
     }

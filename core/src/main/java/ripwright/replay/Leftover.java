@@ -37,7 +37,7 @@ record Leftover(
     enum Worth {
         /** It is an offcut. */
         KEPT,
-        /** It is as large as the smallest offcut, as a reader compares: listed or not, both are right. */
+        /** It is smaller than the smallest offcut by no more than a reader sees: listed or not, both are right. */
         EITHER,
         /** It is waste. */
         WASTE
@@ -71,8 +71,9 @@ record Leftover(
     Worth worth(Keep keep) {
         long lengthOver = length() - rawNear - rawFar - keep.length().nanometers();
         long widthOver = narrow() - keep.width().nanometers();
-        if (Tolerance.less(lengthOver, 0) || Tolerance.less(widthOver, 0)) return Worth.WASTE;
-        return Tolerance.more(lengthOver, 0) && Tolerance.more(widthOver, 0) ? Worth.KEPT : Worth.EITHER;
+        if (lengthOver >= 0 && widthOver >= 0) return Worth.KEPT;
+        boolean small = Tolerance.less(lengthOver, 0) || Tolerance.less(widthOver, 0);
+        return small ? Worth.WASTE : Worth.EITHER;
     }
 
     /** How wide it is at {@code x} of the board. */

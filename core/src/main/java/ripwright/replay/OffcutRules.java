@@ -1,9 +1,5 @@
 package ripwright.replay;
 
-import java.util.ArrayList;
-import java.util.Comparator;
-import java.util.List;
-import java.util.Optional;
 import ripwright.job.Keep;
 import ripwright.plan.Offcut;
 
@@ -38,30 +34,19 @@ final class OffcutRules {
                                 + ", which is no board, section or strip of this plan.");
     }
 
-    /** Says of each listed offcut how it differs from the leftover most like it, and which leftovers are not listed. */
+    /** Says of each listed offcut how it differs from the leftover it must be, and which leftovers are not listed. */
     private void listedAsTheyAre(Remains remains) {
-        List<Leftover> missing = new ArrayList<>(remains.missing());
-        for (Offcut offcut : remains.unexplained()) {
-            Optional<Leftover> meant = mostLike(offcut, missing);
-            if (meant.isPresent()) {
-                missing.remove(meant.get());
-                listing.differences(offcut.piece(), meant.get())
-                        .forEach(difference -> findings.add(offcut.id(), RULE, difference));
-            } else nothingWorthKeepingIsLike(offcut, remains);
-        }
-        for (Leftover leftover : missing)
+        for (Remains.Mistaken mistaken : remains.mistaken())
+            mistaken.differences()
+                    .forEach(difference -> findings.add(mistaken.offcut().id(), RULE, difference));
+        for (Offcut offcut : remains.unexplained()) nothingWorthKeepingIsLike(offcut, remains);
+        for (Leftover leftover : remains.missing())
             findings.add(
                     remains.of(),
                     RULE,
                     "what is left of it from " + findings.say(leftover.along().from()) + " to "
                             + findings.say(leftover.along().to()) + ", " + findings.say(leftover.narrow())
                             + " wide, is worth keeping and not listed.");
-    }
-
-    private Optional<Leftover> mostLike(Offcut offcut, List<Leftover> candidates) {
-        return candidates.stream()
-                .min(Comparator.comparingInt(candidate ->
-                        listing.differences(offcut.piece(), candidate).size()));
     }
 
     private void nothingWorthKeepingIsLike(Offcut offcut, Remains remains) {

@@ -69,9 +69,7 @@ final class PreparingRules {
     private void times(String piece, String done, int times, int due) {
         if (times != due)
             findings.add(
-                    piece,
-                    RULE,
-                    "it is " + done + " in " + times + " steps; " + due + (due == 1 ? " is due." : " are due."));
+                    piece, RULE, "it is " + done + " in " + Words.count(times, "step") + "; " + Words.due(due) + ".");
     }
 
     /** A section whose edge is not straight, or gives up wood, is straightened once, before its first rip. */

@@ -11,8 +11,9 @@ import ripwright.plan.TestBlank;
  * @param taken where each test blank was cut
  * @param unplaced the test blanks that no leftover has room for
  * @param kept the leftovers that go to the rack
- * @param missing those of them that the plan does not list
- * @param unexplained the listed offcuts that no such leftover is exactly like
+ * @param mistaken the offcuts that are listed as what they are not
+ * @param missing the leftovers that go to the rack and that the plan does not list
+ * @param unexplained the listed offcuts that nothing is left for
  * @param waste the leftovers that are too small for the rack
  * @param fewestCuts how many crosscuts the test blanks took, at least
  * @param mostCuts how many they took at most; where the test blanks were cut can leave that open
@@ -22,6 +23,7 @@ record Remains(
         List<Taken> taken,
         List<TestBlank> unplaced,
         List<Leftover> kept,
+        List<Mistaken> mistaken,
         List<Leftover> missing,
         List<Offcut> unexplained,
         List<Leftover> waste,
@@ -43,8 +45,17 @@ record Remains(
         }
     }
 
+    /**
+     * A listed offcut and the leftover it must be.
+     *
+     * @param offcut as listed
+     * @param leftover as it is
+     * @param differences a sentence each
+     */
+    record Mistaken(Offcut offcut, Leftover leftover, List<String> differences) {}
+
     Remains withCuts(int fewest, int most) {
-        return new Remains(of, taken, unplaced, kept, missing, unexplained, waste, fewest, most);
+        return new Remains(of, taken, unplaced, kept, mistaken, missing, unexplained, waste, fewest, most);
     }
 
     /** How much of what the plan says it leaves unexplained. */
@@ -52,6 +63,12 @@ record Remains(
         long wrong = taken.stream()
                 .filter(test -> !test.asWideAsListed() || test.blank().source() != test.dueSource())
                 .count();
-        return Math.toIntExact(wrong) + 100 * unplaced.size() + missing.size() + unexplained.size();
+        int differences = mistaken.stream()
+                .mapToInt(offcut -> offcut.differences().size())
+                .sum();
+        return Math.toIntExact(wrong)
+                + differences
+                + 10 * (missing.size() + unexplained.size())
+                + 100 * unplaced.size();
     }
 }

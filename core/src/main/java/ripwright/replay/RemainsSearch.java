@@ -153,7 +153,25 @@ final class RemainsSearch {
             else waste.add(rest);
             if (!found && worth == Leftover.Worth.KEPT) missing.add(rest);
         }
-        return new Remains(of, taken, List.copyOf(unplaced), kept, missing, unexplained, waste, fewestCuts, mostCuts);
+        List<Remains.Mistaken> mistaken = mistaken(unexplained, missing);
+        return new Remains(
+                of, taken, List.copyOf(unplaced), kept, mistaken, missing, unexplained, waste, fewestCuts, mostCuts);
+    }
+
+    /** Pairs each listed offcut that is nowhere with the unlisted leftover most like it; both are then accounted for. */
+    private List<Remains.Mistaken> mistaken(List<Offcut> unexplained, List<Leftover> missing) {
+        List<Remains.Mistaken> mistaken = new ArrayList<>();
+        for (Offcut offcut : List.copyOf(unexplained)) {
+            Optional<Remains.Mistaken> meant = missing.stream()
+                    .map(leftover ->
+                            new Remains.Mistaken(offcut, leftover, listing.differences(offcut.piece(), leftover)))
+                    .min(Comparator.comparingInt(pair -> pair.differences().size()));
+            if (meant.isEmpty()) break;
+            mistaken.add(meant.get());
+            unexplained.remove(offcut);
+            missing.remove(meant.get().leftover());
+        }
+        return mistaken;
     }
 
     private boolean removeListingOf(Leftover rest, List<Offcut> candidates) {
@@ -188,7 +206,7 @@ final class RemainsSearch {
         if (board.fromRack() && (openedForTestWood || blank.source() == Source.RACK)) return Source.RACK;
         Leftover.Worth worth = openedForTestWood ? Leftover.Worth.KEPT : from.worth(keep);
         if (worth == Leftover.Worth.WASTE) return Source.WASTE;
-        if (worth == Leftover.Worth.EITHER) return blank.source() == Source.RACK ? Source.WASTE : blank.source();
+        if (worth == Leftover.Worth.EITHER) return blank.source() == Source.RACK ? Source.FRESH : blank.source();
         boolean oneIsFresh = all.stream().anyMatch(other -> other.source() == Source.FRESH);
         boolean mayBeWaste = oneIsFresh || !before.isEmpty();
         return blank.source() == Source.WASTE && mayBeWaste ? Source.WASTE : Source.FRESH;

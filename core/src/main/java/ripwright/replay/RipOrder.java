@@ -1,9 +1,11 @@
 package ripwright.replay;
 
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import ripwright.plan.Setting;
 import ripwright.plan.Step;
 import ripwright.plan.Step.Does;
@@ -43,13 +45,14 @@ final class RipOrder {
         for (Setting setting : pieces.plan().settings()) places.putIfAbsent(setting.id(), places.size());
         int current = -1;
         String currentId = "";
+        Set<String> complainedOf = new HashSet<>();
         for (int i = 0; i < steps.size(); i++) {
             Step step = steps.step(i);
             if (step.does() != Does.RIP && step.does() != Does.TEST) continue;
             String setting = step.setting().orElse("");
             Integer place = places.get(setting);
             if (place == null) continue;
-            if (place < current)
+            if (place < current && complainedOf.add(setting))
                 findings.add(
                         setting,
                         RULE,
@@ -93,22 +96,23 @@ final class RipOrder {
     private void testedDirectlyBeforeItsFirstRip(Setting setting) {
         List<Integer> tests = steps.testsOf(setting.id());
         List<Integer> rips = steps.ripsAt(setting.id());
-        int due = setting.test().isPresent() ? 1 : 0;
+        int due = pieces.job().testRip().tries() > 0 ? 1 : 0;
         if (tests.size() != due)
             findings.add(
                     setting.id(),
                     RULE,
-                    tests.size() + " steps test it; " + due + (due == 1 ? " is due." : " are due."));
-        if (tests.isEmpty() || setting.test().isEmpty()) return;
+                    "it is tested in " + Words.count(tests.size(), "step") + "; " + Words.due(due) + ".");
+        if (tests.isEmpty() || due == 0) return;
 
         int test = tests.get(0);
-        String blank = setting.test().get().blank();
-        if (!steps.step(test).piece().equals(blank))
-            findings.add(
-                    setting.id(),
-                    RULE,
-                    steps.name(test) + " tests it on " + steps.step(test).piece() + "; it is tested first on " + blank
-                            + ".");
+        String testedOn = steps.step(test).piece();
+        setting.test()
+                .map(Setting.Test::blank)
+                .filter(blank -> !blank.equals(testedOn))
+                .ifPresent(blank -> findings.add(
+                        setting.id(),
+                        RULE,
+                        steps.name(test) + " tests it on " + testedOn + "; it is tested first on " + blank + "."));
         if (rips.isEmpty()) return;
         int rip = rips.get(0);
         if (rip < test)
@@ -137,8 +141,8 @@ final class RipOrder {
             findings.add(
                     setting.id(),
                     RULE,
-                    checks.size() + " steps check it; with " + strips + (strips == 1 ? " strip " : " strips ") + due
-                            + (due == 1 ? " is due." : " are due."));
+                    "it is checked in " + Words.count(checks.size(), "step") + "; for " + Words.count(strips, "strip")
+                            + " " + Words.due(due) + ".");
         }
         if (checks.isEmpty() || rips.isEmpty() || due == 0) return;
         int check = checks.get(0);

@@ -97,7 +97,7 @@ final class SettingRules {
                 findings.add(
                         setting.id(),
                         "5.testBlanks",
-                        proved + " test blanks prove it; with " + tries + " tries " + tries + " are due.");
+                        "it is proved by " + Words.count(proved, "test blank") + "; " + Words.due(tries) + ".");
         }
     }
 }

@@ -43,11 +43,7 @@ final class StepForm {
             case MILL, CHECK -> Optional.empty();
         };
         if (!step.saw().equals(due))
-            add(
-                    step,
-                    "a " + Words.of(step.does()) + " at "
-                            + step.saw().map(Words::of).orElse("no") + " saw; "
-                            + due.map(Words::of).orElse("none") + " is due.");
+            add(step, "a " + Words.of(step.does()) + " at " + Words.of(step.saw()) + "; " + Words.of(due) + " is due.");
     }
 
     private void onItsKindOfPiece(Step step) {

@@ -3,7 +3,6 @@ package ripwright.replay;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import ripwright.bill.Part;
 import ripwright.measure.Length;
 import ripwright.plan.Step;
@@ -80,11 +79,10 @@ final class StopOrder {
         }
     }
 
-    /** A stop step makes all of its strip's blanks of that length, but for fitted parts. */
+    /** A step at a stop makes all of its strip's blanks of that length, but for those of fitted parts. */
     private void allBlanksOfOneStop(int place, Length stop) {
         Step step = steps.step(place);
-        Set<String> made = new LinkedHashSet<>(step.makes());
-        for (String id : made) {
+        for (String id : new LinkedHashSet<>(step.makes())) {
             Optional<PlacedBlank> blank = pieces.blank(id);
             if (blank.isEmpty()) continue;
             Length length = blank.get().blank().length();
@@ -98,14 +96,13 @@ final class StopOrder {
                 findings.add(
                         id, RULE, steps.name(place) + " cuts it at a stop; fitted parts are cut one by one, without.");
         }
-        for (PlacedBlank blank :
-                pieces.strip(step.piece()).map(PlacedStrip::blanks).orElse(List.of()))
-            if (blank.blank().length().equals(stop) && !isFitted(blank) && !made.contains(blank.id()))
+        for (int before : steps.all(Does.BLANK, step.piece()))
+            if (before < place && steps.step(before).stop().equals(step.stop()))
                 findings.add(
-                        blank.id(),
+                        "step " + step.n(),
                         RULE,
-                        steps.name(place) + " cuts " + step.piece() + " at a stop of " + findings.say(stop)
-                                + " and leaves it out; each stop comes once.");
+                        "it cuts " + step.piece() + " at a stop of " + findings.say(stop) + ", as " + steps.name(before)
+                                + " does; one step makes all blanks of a strip at a stop.");
     }
 
     private boolean isFitted(PlacedBlank blank) {

@@ -1,6 +1,7 @@
 package ripwright.replay;
 
 import java.util.Locale;
+import java.util.Optional;
 import ripwright.plan.Step;
 import ripwright.plan.TestBlank;
 
@@ -16,7 +17,18 @@ final class Words {
         return does.name().toLowerCase(Locale.ROOT);
     }
 
-    static String of(Step.Saw saw) {
-        return saw.name().toLowerCase(Locale.ROOT);
+    static String of(Optional<Step.Saw> saw) {
+        return saw.map(which -> "the " + which.name().toLowerCase(Locale.ROOT) + " saw")
+                .orElse("no saw");
+    }
+
+    /** {@code 1 rip}, {@code 3 rips}. */
+    static String count(int count, String what) {
+        return count + " " + what + (count == 1 ? "" : "s");
+    }
+
+    /** {@code 1 is due}, {@code 3 are due}. */
+    static String due(int count) {
+        return count + (count == 1 ? " is due" : " are due");
     }
 }

@@ -24,4 +24,9 @@ class GoodPlansTest {
     void a_test_blank_trimmed_off_a_strip_between_two_settings_holds() {
         assertThat(DrawerBox.sample().faults()).isEmpty();
     }
+
+    @Test
+    void a_strip_off_a_tapered_board_holds() {
+        assertThat(TaperedLeg.sample().faults()).isEmpty();
+    }
 }
