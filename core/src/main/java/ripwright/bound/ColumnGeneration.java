@@ -1,0 +1,169 @@
+package ripwright.bound;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.BooleanSupplier;
+import ripwright.pattern.Oracle;
+
+/**
+ * Raises a floor by a linear program over layouts: its prices ask every board for its best layout, and those that are
+ * worth more than they cost join the program. Prices are asked halfway between the best so far and the program's, which
+ * keeps them from swinging. Stops when nothing joins any more, or the floor has all but met the program.
+ *
+ * @see "P. C. Gilmore, R. E. Gomory, A linear programming approach to the cutting-stock problem, Operations Research 9
+ *     (1961) 849-859"
+ * @see "P. Wentges, Weighted Dantzig-Wolfe decomposition for linear mixed-integer programming, International Transactions
+ *     in Operational Research 4 (1997) 151-162"
+ */
+final class ColumnGeneration {
+    private static final double CLOSE = 1e-7; // the floor has all but met the program
+
+    private final Demand demand;
+    private final Oracle oracle;
+    private final double unit; // coins in one of the program's
+    private final Simplex program;
+    private final List<Column> columns = new ArrayList<>();
+    private final int firstColumn;
+    private final int parts;
+    private final int feetRow; // or -1
+    String stats = "";
+    private Certificate best;
+
+    ColumnGeneration(Demand demand, Oracle oracle, Certificate start) {
+        this.demand = demand;
+        this.oracle = oracle;
+        best = start;
+        parts = demand.wanted.length;
+        int boards = demand.copies.length;
+        feetRow = demand.least.isPresent() ? parts + boards : -1;
+        double all = 0;
+        for (int b = 0; b < boards; b++) all += (double) demand.cost[b] * demand.copies[b];
+        double count = 0;
+        for (int copies : demand.copies) count += copies;
+        unit = Math.max(1, all / count);
+        program = program(start);
+        firstColumn = feetRow < 0 ? program.columns() : missing();
+    }
+
+    private Simplex program(Certificate start) {
+        int rows = parts + demand.copies.length + (feetRow < 0 ? 0 : 1);
+        double[] right = new double[rows];
+        boolean[] atLeast = new boolean[rows];
+        double[] missing = new double[rows];
+        double dear = 0;
+        for (int k = 0; k < parts; k++) dear = Math.max(dear, start.prices()[k] / (double) demand.feet[k]);
+        for (int k = 0; k < parts; k++) {
+            right[k] = demand.wanted[k];
+            atLeast[k] = true;
+            missing[k] = 1 + 20 * dear * demand.feet[k] / unit;
+        }
+        for (int b = 0; b < demand.copies.length; b++) right[parts + b] = demand.copies[b];
+        if (feetRow >= 0) right[feetRow] = (demand.allFeet() - demand.least.orElseThrow()) / feetUnit();
+        return new Simplex(right, atLeast, missing);
+    }
+
+    private double feetUnit() {
+        return Math.max(1, demand.allFeet() / 100.0);
+    }
+
+    /** Columns that leave parts unmade, where that is allowed; how many columns there are then. */
+    private int missing() {
+        for (int k = 0; k < parts; k++)
+            program.add(new int[] {k, feetRow}, new double[] {1, demand.feet[k] / feetUnit()}, -demand.share[k] / unit);
+        return program.columns();
+    }
+
+    /** Raises the floor until it cannot be raised further, or {@code stop} says so. */
+    Certificate run(BooleanSupplier stop) {
+        join(best.prices(), best.prices());
+        long tl = 0, to = 0;
+        int it = 0;
+        double near = 0.5; // how near to the best prices so far
+        while (!stop.getAsBoolean()) {
+            it++;
+            long q = System.nanoTime();
+            program.solve(stop);
+            tl += System.nanoTime() - q;
+            stats = it + " iterations, lp ms " + tl / 1000000 + " oracle ms " + to / 1000000 + " columns "
+                    + columns.size() + " lp "
+                    + (program.value() * unit + settledShare()) / demand.coins.perMillionth() / 1e6 + " pivots "
+                    + program.pivots();
+            double met = program.value() * unit + settledShare();
+            if (best.coins() >= met - Math.abs(met) * CLOSE) break;
+            long[] prices = programPrices();
+            long[] asked = between(prices, best.prices(), near);
+            q = System.nanoTime();
+            Certificate now = Certificate.of(demand, asked, oracle);
+            boolean joined = join(asked, prices);
+            to += System.nanoTime() - q;
+            if (now.coins() > best.coins()) best = now;
+            if (!joined && near == 0) break;
+            near = joined ? 0.5 : 0;
+        }
+        return best;
+    }
+
+    /** What the program leaves out: the shares of all parts, and what is due for settings. */
+    private double settledShare() {
+        double sum = demand.due;
+        for (int k = 0; k < parts; k++) sum += (double) demand.share[k] * demand.wanted[k];
+        return sum;
+    }
+
+    private long[] programPrices() {
+        long[] prices = new long[parts];
+        for (int k = 0; k < parts; k++) prices[k] = Math.max(0, Math.round(program.price(k) * unit));
+        return prices;
+    }
+
+    private static long[] between(long[] a, long[] b, double towardsB) {
+        long[] prices = new long[a.length];
+        for (int k = 0; k < prices.length; k++) prices[k] = a[k] + Math.round((b[k] - a[k]) * towardsB);
+        return prices;
+    }
+
+    /** Adds the layouts just asked for that are worth more than they cost at the program's prices. */
+    private boolean join(long[] asked, long[] prices) {
+        boolean joined = false;
+        for (int b = 0; b < demand.copies.length; b++) {
+            if (!oracle.cuts(b)) continue;
+            Column column = Column.of(demand, oracle.sketch(b), asked);
+            double reduced = column.cost() / unit - program.price(parts + b);
+            for (int k = 0; k < parts; k++) reduced -= column.made()[k] * (prices[k] / unit);
+            if (reduced >= -1e-8) continue;
+            add(column);
+            joined = true;
+        }
+        return joined;
+    }
+
+    private void add(Column column) {
+        int n = 1;
+        for (int made : column.made()) if (made > 0) n++;
+        int[] rows = new int[n];
+        double[] values = new double[n];
+        int at = 0;
+        for (int k = 0; k < parts; k++) {
+            if (column.made()[k] == 0) continue;
+            rows[at] = k;
+            values[at++] = column.made()[k];
+        }
+        rows[at] = parts + column.sketch().boardKind();
+        values[at] = 1;
+        program.add(rows, values, column.cost() / unit);
+        columns.add(column);
+    }
+
+    /** All layouts that joined. */
+    List<Column> columns() {
+        return columns;
+    }
+
+    /** How much of each of {@link #columns} the program takes. */
+    double[] weights() {
+        double[] all = program.weights();
+        double[] weights = new double[columns.size()];
+        System.arraycopy(all, firstColumn, weights, 0, weights.length);
+        return weights;
+    }
+}

@@ -1,0 +1,66 @@
+package ripwright.bound;
+
+import java.util.Arrays;
+import java.util.OptionalLong;
+import ripwright.pattern.Coins;
+import ripwright.pattern.JobNumbers;
+import ripwright.pattern.Kinds;
+import ripwright.pattern.Settings;
+
+/**
+ * What a plan is to make, and from what, in kinds of parts and boards; money in coins. Either the whole bill, or any part
+ * of it that comes to so much finished wood.
+ */
+final class Demand {
+    final JobNumbers numbers;
+    final Kinds kinds;
+    final Coins coins;
+    final int[] wanted; // wanted[k]: blanks of part kind k
+    final long[] feet; // feet[k]: finished wood in one, in the unit of JobNumbers.feet
+    final long[] share; // share[k]: of a rip setting, that one carries where not the whole bill is made; else 0
+    final long due; // coins due for rip settings whatever is made
+    final int[] copies; // copies[k]: boards of kind k
+    final long[] cost; // cost[k]: of one
+    final OptionalLong least; // finished wood to be made at least; empty: the whole bill
+
+    private Demand(JobNumbers numbers, Kinds kinds, Coins coins, OptionalLong least) {
+        this.numbers = numbers;
+        this.kinds = kinds;
+        this.coins = coins;
+        this.least = least;
+        wanted = new int[kinds.parts()];
+        feet = new long[wanted.length];
+        share = new long[wanted.length];
+        Settings settings = new Settings(numbers, kinds, coins);
+        for (int k = 0; k < wanted.length; k++) {
+            wanted[k] = kinds.wanted(k);
+            feet[k] = numbers.feet(kinds.partsOf(k)[0]);
+            if (least.isPresent()) share[k] = settings.share(k);
+        }
+        due = least.isPresent() ? 0 : settings.due();
+        copies = new int[kinds.boards()];
+        cost = new long[copies.length];
+        for (int k = 0; k < copies.length; k++) {
+            copies[k] = kinds.boardsOf(k).length;
+            cost[k] = Arrays.stream(kinds.boardsOf(k))
+                    .mapToLong(coins::cost)
+                    .min()
+                    .orElseThrow();
+        }
+    }
+
+    static Demand wholeBill(JobNumbers numbers) {
+        return new Demand(numbers, new Kinds(numbers), new Coins(numbers.job()), OptionalLong.empty());
+    }
+
+    static Demand ofFeet(JobNumbers numbers, long feet) {
+        return new Demand(numbers, new Kinds(numbers), new Coins(numbers.job()), OptionalLong.of(feet));
+    }
+
+    /** The finished wood in the whole bill. */
+    long allFeet() {
+        long all = 0;
+        for (int k = 0; k < wanted.length; k++) all = Math.addExact(all, Math.multiplyExact(feet[k], wanted[k]));
+        return all;
+    }
+}

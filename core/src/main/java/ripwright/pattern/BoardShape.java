@@ -1,0 +1,87 @@
+package ripwright.pattern;
+
+/**
+ * What a board without defects leaves a section of so many ticks: the most it can, wherever the section lies, and what
+ * cutting it costs. Of a board that is alike along its length this is exact.
+ */
+final class BoardShape {
+    private final Wood wood;
+    private final BoardNumbers board;
+    private final long fullRate; // coins a tick of full-width leftover fetches; 0 when too narrow to keep
+    private final boolean alike; // whether sections of all lengths have the same usable width
+    private final long always; // nanometers of it
+    final int length; // ticks of its room
+    final boolean straightens; // whether a section of it has to be straightened
+    final long flush; // what is paid back when the sections reach from trim to trim
+    final long open; // and when they do not
+    final long trimming; // what cutting off both end trims costs
+
+    BoardShape(Wood wood, BoardNumbers board, Charges charges, Coins coins) {
+        this.wood = wood;
+        this.board = board;
+        length = Math.toIntExact(wood.room(board) / wood.lengthTick);
+        straightens = board.mustStraighten(true) && (board.edgeLoss > 0 || board.crook > 0);
+        alike = board.crook == 0 && !board.tapered();
+        always = alike ? reckonUsable(1) : 0;
+        boolean nearTrim = board.from > 0;
+        boolean farTrim = board.to < board.length;
+        int trims = (nearTrim ? 1 : 0) + (farTrim ? 1 : 0);
+        trimming = trims * charges.crosscut();
+        flush = (1 - trims) * charges.crosscut();
+        open = nearTrim && farTrim ? -charges.crosscut() : 0;
+        long widest = Math.max(board.widthNear, board.widthFar);
+        boolean keeps = widest >= wood.numbers.keepWidth;
+        fullRate = keeps ? Coins.ceil(board.salvageRate * coins.perMillionth() * widest * wood.lengthTick) : 0;
+    }
+
+    /** Nanometers a section of {@code t} ticks has for its strips. */
+    long usable(int t) {
+        return alike ? always : reckonUsable(t);
+    }
+
+    private long reckonUsable(int t) {
+        long s = wood.shortest(t);
+        return sectionWidth(s) - board.referenceLoss(true, Math.min(s, board.length)) - board.otherLoss(true);
+    }
+
+    private long sectionWidth(long s) {
+        if (!board.tapered()) return board.widthNear;
+        boolean nearWider = board.widthNear > board.widthFar;
+        long from = nearWider ? board.from : Math.max(board.from, board.to - s);
+        long to = nearWider ? Math.min(board.to, board.from + s) : board.to;
+        return board.sectionWidth(from, to);
+    }
+
+    /** Ticks a section has for its strips, a kerf included; -1 when nothing is left. */
+    int usableTicks(int t) {
+        long usable = usable(t);
+        return usable <= 0 ? -1 : (int) ((usable + wood.numbers.ripKerf) / wood.widthTick);
+    }
+
+    /** Nanometers a section of {@code t} ticks has for its strips, what is beside them, and a kerf for each strip. */
+    long widthBeside(int t) {
+        return usable(t) + board.otherLoss(true);
+    }
+
+    /** How much wider, on the mean, the piece beside the strips is than at its narrow end. */
+    long slant(int t) {
+        if (!board.tapered()) return 0;
+        double whole = Math.abs(board.widthNear - board.widthFar);
+        return (long) (whole * wood.longest(t) / board.length / 2) + 2;
+    }
+
+    /** Whether a room of so many ticks may leave a full-width offcut. */
+    boolean leaves(int ticks) {
+        return fullRate > 0 && ticks >= wood.keepTicks;
+    }
+
+    /** What a full-width leftover fetches that is left of so many ticks, once one kerf is taken off. */
+    long leftover(int ticks) {
+        return fullRate * (ticks + wood.spill - wood.crosscutTicks);
+    }
+
+    /** Coins a tick of full-width leftover fetches. */
+    long fullRate() {
+        return fullRate;
+    }
+}

@@ -1,0 +1,79 @@
+package ripwright.pattern;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+
+/** What the best layout of every board of one wood is worth at given prices. */
+final class WoodWorth {
+    private final Wood wood;
+    private final StripWorth strips;
+    private final SectionWorth sections;
+    private final BoardWorth[] boards; // of those that are not ripped
+    private final int[] rippedWidth; // rippedWidth[i]: the width's place in wood.widths; -1: none, or not ripped
+    private final BoardShape[] shapes;
+    private final long[] worth;
+
+    WoodWorth(Wood wood, Kinds kinds, Coins coins, Charges charges) {
+        this.wood = wood;
+        strips = new StripWorth(wood, charges, kinds);
+        int n = wood.boards.length;
+        shapes = new BoardShape[n];
+        for (int i = 0; i < n; i++) shapes[i] = new BoardShape(wood, wood.boards[i], charges, coins);
+        sections = new SectionWorth(wood, charges, strips, shapes);
+        boards = new BoardWorth[n];
+        rippedWidth = new int[n];
+        worth = new long[n];
+        long[][] scratch = new long[3][wood.length + 1];
+        for (int i = 0; i < n; i++) {
+            boards[i] = new BoardWorth(wood, sections, i, shapes[i], charges, scratch);
+            rippedWidth[i] = -1;
+            if (!wood.boards[i].ripped) continue;
+            for (int v = 0; v < wood.widths.length; v++)
+                if (wood.numbers.widths[wood.widths[v]] == wood.boards[i].widthNear) rippedWidth[i] = v;
+        }
+    }
+
+    void price(long[] prices) {
+        strips.price(prices);
+        sections.price();
+        for (int i = 0; i < worth.length; i++) worth[i] = wood.boards[i].ripped ? ripped(i) : boards[i].best();
+    }
+
+    private long ripped(int i) {
+        if (rippedWidth[i] < 0) return StripWorth.NONE;
+        return strips.best(rippedWidth[i], shapes[i].length) - shapes[i].trimming;
+    }
+
+    long worth(int i) {
+        return worth[i];
+    }
+
+    Sketch sketch(int i) {
+        List<Sketch.Section> cut = new ArrayList<>();
+        if (wood.boards[i].ripped) {
+            cut.add(new Sketch.Section(
+                    wood.boards[i].to - wood.boards[i].from, List.of(strip(rippedWidth[i], shapes[i].length))));
+        } else {
+            for (int t : boards[i].bestSections()) cut.add(section(i, t));
+        }
+        return new Sketch(wood.boardKinds[i], worth[i], cut);
+    }
+
+    private Sketch.Section section(int i, int t) {
+        int[] many = sections.strips(i, t);
+        List<Sketch.Strip> cut = new ArrayList<>();
+        for (int v = 0; v < many.length; v++) {
+            if (many[v] == 0) continue;
+            Sketch.Strip strip = strip(v, t);
+            for (int n = 0; n < many[v]; n++) cut.add(strip);
+        }
+        return new Sketch.Section(t * wood.lengthTick - wood.numbers.crosscutKerf, cut);
+    }
+
+    private Sketch.Strip strip(int v, int t) {
+        return new Sketch.Strip(
+                wood.numbers.widths[wood.widths[v]],
+                Arrays.stream(strips.blanks(v, t)).boxed().toList());
+    }
+}
