@@ -1,0 +1,80 @@
+package ripwright.runner.cli;
+
+import java.io.IOException;
+import java.nio.file.AccessDeniedException;
+import java.nio.file.FileAlreadyExistsException;
+import java.nio.file.FileSystemException;
+import java.nio.file.Files;
+import java.nio.file.NotDirectoryException;
+import java.nio.file.Path;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** The two files that come of a job. */
+final class PlanFiles {
+    private final Path folder;
+    private final String stem;
+
+    /** Of the job in that file, next to it or under {@code out}. */
+    PlanFiles(Path job, Optional<Path> out) {
+        this.folder = out.orElseGet(() -> Optional.ofNullable(job.getParent()).orElse(Path.of("")));
+        String name = String.valueOf(job.getFileName());
+        this.stem = without(without(name, ".json"), ".job");
+    }
+
+    private static String without(String name, String ending) {
+        return name.endsWith(ending) && name.length() > ending.length()
+                ? name.substring(0, name.length() - ending.length())
+                : name;
+    }
+
+    /** What is wrong when two of those jobs would write the same file. */
+    static Optional<String> clash(List<Path> jobs, Optional<Path> out) {
+        Map<Path, Path> first = new HashMap<>();
+        for (Path job : jobs) {
+            Path plan = new PlanFiles(job, out).plan();
+            Path other = first.putIfAbsent(plan.toAbsolutePath().normalize(), job);
+            if (other != null)
+                return Optional.of(other + " and " + job + " would both be planned into " + plan
+                        + ". Rename one, or plan them apart.");
+        }
+        return Optional.empty();
+    }
+
+    /** Where the plan goes. */
+    Path plan() {
+        return folder.resolve(stem + ".plan.json");
+    }
+
+    /** Where the sheet goes. */
+    Path sheet() {
+        return folder.resolve(stem + ".sheet.html");
+    }
+
+    /** Makes the folder, and refuses early what could not be written in the end. */
+    void prepare() throws IOException {
+        Path there = folder.toAbsolutePath();
+        if (Files.exists(there) && !Files.isDirectory(there)) throw new NotDirectoryException(folder.toString());
+        Files.createDirectories(there);
+        if (!Files.isWritable(there)) throw new AccessDeniedException(folder.toString());
+        for (Path file : List.of(plan(), sheet()))
+            if (Files.isDirectory(file))
+                throw new FileSystemException(file.toString(), null, "a directory has its name");
+    }
+
+    /** Writes both, each whole or not at all. */
+    void write(byte[] plan, byte[] sheet) throws IOException {
+        new WholeFile(sheet()).write(sheet);
+        new WholeFile(plan()).write(plan);
+    }
+
+    /** Why something could not be written, in plain words. */
+    static String reason(IOException e) {
+        if (e instanceof NotDirectoryException) return e.getMessage() + " is not a directory";
+        if (e instanceof AccessDeniedException) return e.getMessage() + " may not be written to by this user";
+        if (e instanceof FileAlreadyExistsException) return e.getMessage() + " is in the way";
+        return String.valueOf(e.getMessage());
+    }
+}

@@ -1,0 +1,76 @@
+package ripwright.runner.cli;
+
+import java.util.function.BiFunction;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import ripwright.Options;
+import ripwright.job.Job;
+import ripwright.plan.Plan;
+
+/** The command line as a whole. Keeps no state from one run to the next. */
+@Command(
+        name = "ripwright",
+        mixinStandardHelpOptions = true,
+        description = "Plans how a stack of individually measured boards becomes the parts of a furniture job.",
+        synopsisSubcommandLabel = "COMMAND",
+        footer = {
+            "",
+            "Examples:",
+            "  java -jar ripwright.jar plan lockers.job.json",
+            "  java -jar ripwright.jar plan lockers.job.json bench.job.json --out plans",
+            "  java -jar ripwright.jar replay lockers.job.json lockers.plan.json",
+            "  java -jar ripwright.jar help plan"
+        })
+public final class Ripwright implements Runnable {
+    private final Terminal terminal;
+    private final CommandLine commands;
+
+    /** Talks to {@code terminal} and plans by {@code planner}. */
+    public Ripwright(Terminal terminal, String version, BiFunction<Job, Options, Plan> planner) {
+        this.terminal = terminal;
+        CommandSpec spec = CommandSpec.forAnnotatedObject(this).version("ripwright " + version);
+        this.commands = new CommandLine(spec)
+                .addSubcommand(new PlanCommand(terminal, planner))
+                .addSubcommand(new ReplayCommand(terminal))
+                .addSubcommand(new CommandLine.HelpCommand())
+                .setOut(terminal.out())
+                .setErr(terminal.err())
+                .setUsageHelpWidth(100)
+                .setExecutionExceptionHandler((fault, command, parsed) -> {
+                    terminal.fault(fault);
+                    return ExitCode.FAULT.number();
+                });
+        commands.getSubcommands()
+                .values()
+                .forEach(command -> command.getCommandSpec().version("ripwright " + version));
+    }
+
+    /** Runs one command and answers its exit code. */
+    public int run(String... arguments) {
+        try {
+            return commands.execute(arguments);
+        } catch (Error fault) {
+            terminal.fault(fault);
+            return ExitCode.FAULT.number();
+        } finally {
+            terminal.out().flush();
+            terminal.err().flush();
+        }
+    }
+
+    /** Without a command: what to do next. */
+    @Override
+    public void run() {
+        terminal.out().print("""
+                Ripwright plans how a stack of boards becomes the parts of a furniture job.
+
+                Write your boards, your saws and your parts into a job file; those in the folder samples show how.
+                Then:
+                  java -jar ripwright.jar plan lockers.job.json
+
+                It writes lockers.plan.json and lockers.sheet.html. Open the sheet, or print it, and start cutting.
+                More: java -jar ripwright.jar help plan
+                """);
+    }
+}

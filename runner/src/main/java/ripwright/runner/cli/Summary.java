@@ -1,0 +1,169 @@
+package ripwright.runner.cli;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import ripwright.bill.Part;
+import ripwright.job.Job;
+import ripwright.measure.Length;
+import ripwright.plan.Cost;
+import ripwright.plan.CutBoard;
+import ripwright.plan.Offcut;
+import ripwright.plan.Plan;
+import ripwright.plan.Shortage;
+import ripwright.plan.Step;
+import ripwright.plan.Tally;
+import ripwright.plan.TestBlank;
+import ripwright.stock.Board;
+import ripwright.stock.History;
+import ripwright.stock.Species;
+
+/** What a plan comes to, in a dozen lines. The same text for the same plan. */
+final class Summary {
+    private static final int MOST_LISTED = 12; // the sheet has them all
+    private static final String MARGIN = "\n" + " ".repeat(16);
+
+    private final Job job;
+    private final Plan plan;
+
+    Summary(Job job, Plan plan) {
+        this.job = job;
+        this.plan = plan;
+    }
+
+    /** Every line ended by a line break. */
+    String text() {
+        StringBuilder text = new StringBuilder();
+        text.append(plan.job()).append(": ").append(parts()).append('\n');
+        line(text, "boards", boards());
+        line(text, "cost", cost());
+        line(text, "bound", bound());
+        line(text, "yield", wood());
+        line(text, "settings", settings());
+        line(text, "cuts", cuts());
+        if (!plan.testBlanks().isEmpty()) line(text, "test blanks", testBlanks());
+        line(text, "to the rack", list(plan.offcuts(), this::offcut, "nothing"));
+        if (!plan.shortages().isEmpty()) line(text, "short", list(plan.shortages(), this::shortage, ""));
+        return text.toString();
+    }
+
+    private static void line(StringBuilder text, String name, String value) {
+        text.append("  ")
+                .append(name)
+                .append(" ".repeat(14 - name.length()))
+                .append(value)
+                .append('\n');
+    }
+
+    private String parts() {
+        int wanted = job.parts().stream().mapToInt(Part::count).sum();
+        int missing = plan.shortages().stream().mapToInt(Shortage::count).sum();
+        if (missing == 0) return "complete, " + (wanted == 1 ? "the one part." : "all " + wanted + " parts.");
+        return "short, " + (wanted - missing) + " of " + wanted + " parts.";
+    }
+
+    private String boards() {
+        Set<String> used = new LinkedHashSet<>();
+        for (CutBoard board : plan.boards()) used.add(board.board());
+        long fromStack =
+                job.stack().stream().filter(board -> used.contains(board.id())).count();
+        long fromRack =
+                job.rack().stream().filter(board -> used.contains(board.id())).count();
+        String stack = fromStack + " of " + job.stack().size() + " from the stack";
+        return job.rack().isEmpty()
+                ? stack
+                : stack + ", " + fromRack + " of " + job.rack().size() + " from the rack";
+    }
+
+    private String cost() {
+        Cost cost = plan.cost();
+        String labor =
+                cost.labor().signum() == 0 ? "" : " + labor " + cost.labor().toPlainString();
+        return cost.net().toPlainString() + " = stock " + cost.stock().toPlainString() + " - offcuts kept "
+                + cost.salvage().toPlainString() + labor;
+    }
+
+    private String bound() {
+        Cost cost = plan.cost();
+        boolean isShort = plan.status() == Plan.Status.SHORT;
+        String such = isShort ? "No plan that makes as much" : "No plan";
+        if (cost.proven()) return such + " can be cheaper; that is proven.";
+        String floor = such + " can cost less than " + cost.bound().toPlainString();
+        if (cost.net().signum() <= 0) return floor + ".";
+        BigDecimal percent = cost.gap().movePointRight(2).setScale(2, RoundingMode.UP);
+        return floor + ": this one is within " + percent.toPlainString() + " % of the cheapest.";
+    }
+
+    private String wood() {
+        Tally tally = plan.tally();
+        BigDecimal percent = tally.yield().movePointRight(2).setScale(1, RoundingMode.HALF_UP);
+        return percent.toPlainString() + " % of " + feet(tally.consumed(), RoundingMode.HALF_UP) + " board feet; "
+                + feet(tally.offcuts(), RoundingMode.HALF_UP) + " go to the rack";
+    }
+
+    private String settings() {
+        Set<Length> stops = new LinkedHashSet<>();
+        for (Step step : plan.steps()) step.stop().ifPresent(stops::add);
+        return plan.settings().size() + " rip, " + stops.size() + " stop";
+    }
+
+    private String cuts() {
+        CutCount count = new CutCount(job, plan);
+        long minutes = plan.tally().minutes().setScale(0, RoundingMode.UP).longValue();
+        String time = minutes < 60 ? minutes + " min" : minutes / 60 + " h " + minutes % 60 + " min";
+        return count.rips() + " rips, " + count.crosscuts() + " crosscuts, about " + time;
+    }
+
+    private String testBlanks() {
+        return plan.testBlanks().stream()
+                .collect(Collectors.groupingBy(TestBlank::source, TreeMap::new, Collectors.counting()))
+                .entrySet()
+                .stream()
+                .map(entry -> entry.getValue()
+                        + switch (entry.getKey()) {
+                            case RACK -> " from the rack";
+                            case WASTE -> " from waste";
+                            case FRESH -> " from fresh wood";
+                        })
+                .collect(Collectors.joining(", "));
+    }
+
+    private String offcut(Offcut offcut) {
+        Board piece = offcut.piece();
+        String mark = piece.history().flatMap(History::mark).orElse(offcut.id());
+        String width = piece.tapered() ? in(piece.width()) + " to " + in(piece.widthAtFarEnd()) : in(piece.width());
+        return mark + ": " + piece.species() + ", " + in(piece.thickness()) + " x " + width + " x " + in(piece.length())
+                + " " + plan.units().symbol();
+    }
+
+    private String shortage(Shortage shortage) {
+        Shortage.Buy buy = shortage.buy();
+        String wood = buy.species().isEmpty()
+                ? "any wood"
+                : buy.species().stream().map(Species::name).collect(Collectors.joining(" or "));
+        String unit = " " + plan.units().symbol();
+        return shortage.count() + " x " + shortage.part() + ": buy " + feet(buy.boardFeet(), RoundingMode.UP)
+                + " board feet of " + wood + " that mills to " + in(buy.thickness()) + unit + ", no board under "
+                + in(buy.narrowest()) + " x " + in(buy.shortest()) + unit;
+    }
+
+    private static <T> String list(List<T> items, Function<T, String> line, String none) {
+        if (items.isEmpty()) return none;
+        String lines = items.stream().limit(MOST_LISTED).map(line).collect(Collectors.joining(MARGIN));
+        int more = items.size() - MOST_LISTED;
+        return more <= 0 ? lines : lines + MARGIN + "and " + more + " more, see the sheet";
+    }
+
+    private String in(Length length) {
+        return plan.units().nearest(length);
+    }
+
+    private static String feet(BigDecimal boardFeet, RoundingMode rounding) {
+        return boardFeet.setScale(1, rounding).toPlainString();
+    }
+}

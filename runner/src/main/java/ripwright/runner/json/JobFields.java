@@ -1,0 +1,68 @@
+package ripwright.runner.json;
+
+import java.math.BigDecimal;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import ripwright.bill.Part;
+import ripwright.job.Job;
+import ripwright.job.Keep;
+import ripwright.job.Limits;
+import ripwright.job.WrongJobException;
+import ripwright.measure.Unit;
+import ripwright.runner.tree.Fields;
+import ripwright.runner.tree.Kinds;
+import ripwright.runner.tree.ObjectKind;
+import ripwright.runner.tree.Problems;
+import ripwright.saw.Labor;
+import ripwright.saw.Saw;
+import ripwright.saw.TestRip;
+import ripwright.stock.Board;
+import ripwright.stock.Species;
+
+/** A job file. Empty when something is wrong with the job as a whole, which is noted. */
+final class JobFields extends ObjectKind<Optional<Job>> {
+    private static final int MOST_PARTS = 100_000;
+
+    private final Path folder;
+    private final Problems problems;
+
+    /** A rack is looked for from {@code folder}. */
+    JobFields(Path folder, Problems problems) {
+        this.folder = folder;
+        this.problems = problems;
+    }
+
+    @Override
+    public String expected() {
+        return "an object, starting with {";
+    }
+
+    @Override
+    protected Optional<Job> read(Fields fields) {
+        Unit units = Format.read(fields);
+        Lengths lengths = new Lengths(units);
+        Distinct ids = new Distinct("id");
+        String name = fields.required("job", Names.of("job's name"));
+        Saw saw = fields.required("saw", new SawFields(lengths));
+        TestRip testRip = fields.required("testRip", new TestRipFields(lengths));
+        Keep keep = fields.required("keep", new KeepFields(lengths));
+        Map<Species, BigDecimal> prices = fields.required("prices", new PricesFields());
+        BigDecimal salvage = fields.required("salvage", Amounts.share());
+        Optional<Labor> labor = fields.optional("labor", new LaborFields());
+        Stack stack = fields.required("stack", new StackKind(lengths, ids));
+        List<Board> rack = fields.optional("rack", new RackPath(folder, problems, ids))
+                .map(Rack::offcuts)
+                .orElse(List.of());
+        List<Part> parts = fields.required("parts", Kinds.list(new PartFields(lengths), MOST_PARTS));
+        Limits limits = fields.optional("limits", new LimitsFields(), Limits.NONE);
+        try {
+            return Optional.of(new Job(
+                    name, units, saw, testRip, keep, prices, salvage, labor, stack.boards(), rack, parts, limits));
+        } catch (WrongJobException e) {
+            new JobProblems(fields, stack).note(e.problems());
+            return Optional.empty();
+        }
+    }
+}

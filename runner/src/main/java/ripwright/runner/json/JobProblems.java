@@ -1,0 +1,57 @@
+package ripwright.runner.json;
+
+import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import ripwright.job.Problem;
+import ripwright.runner.tree.Fields;
+import ripwright.runner.tree.Value;
+
+/** Says of what is wrong with a job as a whole where in the file that is, and leaves out what only follows from another mistake. */
+final class JobProblems {
+    private static final Pattern ENTRY = Pattern.compile("(stack|rack|parts)\\[(\\d+)](?:\\.(\\w+))?");
+
+    private final Fields job;
+    private final Stack stack;
+
+    JobProblems(Fields job, Stack stack) {
+        this.job = job;
+        this.stack = stack;
+    }
+
+    /** Notes those that no mistake noted so far explains. */
+    void note(List<Problem> problems) {
+        boolean pricesRead = job.value("prices").filter(Value::isObject).isPresent();
+        for (Problem problem : problems) {
+            Matcher entry = ENTRY.matcher(problem.where());
+            if (!entry.matches()) noteWhole(problem);
+            else if (!isNotedAlready(String.valueOf(entry.group(3)), pricesRead)) noteEntry(problem, entry);
+        }
+    }
+
+    /** Ids and names are compared as they are read; without prices none can be missing. */
+    private static boolean isNotedAlready(String field, boolean pricesRead) {
+        return field.equals("id") || field.equals("name") || (field.equals("price") && !pricesRead);
+    }
+
+    private void noteEntry(Problem problem, Matcher entry) {
+        boolean ofStack = entry.group(1).equals("stack") && entry.group(3) != null;
+        if (ofStack) stack.entries().get(Integer.parseInt(entry.group(2))).wrong(entry.group(3), problem.what());
+        else job.wrong(entry.group(1), problem.where() + ": " + problem.what());
+    }
+
+    /** A stack or bill that could not be read is not also called empty. */
+    private void noteWhole(Problem problem) {
+        String[] where = problem.where().split("\\.", 2);
+        boolean list = where[0].equals("stack") || where[0].equals("parts");
+        if (list && !job.good(where[0])) return;
+        if (where.length == 1) {
+            job.wrong(where[0], problem.what());
+            return;
+        }
+        job.value(where[0])
+                .flatMap(Value::fields)
+                .ifPresentOrElse(
+                        fields -> fields.wrong(where[1], problem.what()), () -> job.wrong(where[0], problem.what()));
+    }
+}

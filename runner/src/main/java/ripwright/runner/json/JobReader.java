@@ -1,0 +1,35 @@
+package ripwright.runner.json;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.file.Path;
+import java.util.Optional;
+import ripwright.job.Job;
+import ripwright.runner.tree.JsonFile;
+import ripwright.runner.tree.Problems;
+import ripwright.runner.tree.Value;
+import ripwright.runner.tree.WrongInputException;
+
+/** Reads job files, with the rack files they name. */
+public final class JobReader {
+    private JobReader() {}
+
+    /** The job of that file; all that is wrong with it and with its rack file comes as one exception. */
+    public static Job read(Path file) throws WrongInputException {
+        Problems problems = new Problems();
+        Path folder = Optional.ofNullable(file.getParent()).orElse(Path.of(""));
+        return job(new JsonFile(problems).value(file), folder, problems);
+    }
+
+    /** The same from a stream, which messages call {@code name}; a rack file is looked for from {@code folder}. */
+    public static Job read(InputStream in, String name, Path folder) throws WrongInputException, IOException {
+        Problems problems = new Problems();
+        return job(new JsonFile(problems).value(name, in), folder, problems);
+    }
+
+    private static Job job(Optional<Value> value, Path folder, Problems problems) throws WrongInputException {
+        Optional<Job> job = value.flatMap(new JobFields(folder, problems)::read);
+        problems.throwIfAny();
+        return job.orElseThrow();
+    }
+}

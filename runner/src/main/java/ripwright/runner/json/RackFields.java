@@ -1,0 +1,33 @@
+package ripwright.runner.json;
+
+import java.util.List;
+import ripwright.measure.Unit;
+import ripwright.runner.tree.Fields;
+import ripwright.runner.tree.Kinds;
+import ripwright.runner.tree.ObjectKind;
+import ripwright.stock.Board;
+
+/** A rack file. */
+final class RackFields extends ObjectKind<Rack> {
+    private static final int MOST_OFFCUTS = 10_000;
+
+    private final Distinct ids;
+
+    /** Its ids must differ from those already met. */
+    RackFields(Distinct ids) {
+        this.ids = ids;
+    }
+
+    @Override
+    public String expected() {
+        return "an object with format, units and offcuts";
+    }
+
+    @Override
+    protected Rack read(Fields fields) {
+        Unit units = Format.read(fields);
+        OffcutFields offcut = new OffcutFields(new Lengths(units), ids);
+        List<Board> offcuts = fields.required("offcuts", Kinds.list(offcut, MOST_OFFCUTS));
+        return new Rack(units, offcuts);
+    }
+}

@@ -1,0 +1,20 @@
+package ripwright.runner.json;
+
+import java.nio.file.Path;
+import java.util.Optional;
+import ripwright.runner.tree.JsonFile;
+import ripwright.runner.tree.Problems;
+import ripwright.runner.tree.WrongInputException;
+
+/** Reads rack files. */
+public final class RackReader {
+    private RackReader() {}
+
+    /** The rack of that file; all that is wrong with it comes as one exception. */
+    public static Rack read(Path file) throws WrongInputException {
+        Problems problems = new Problems();
+        Optional<Rack> rack = new JsonFile(problems).value(file).map(new RackFields(new Distinct("id"))::read);
+        problems.throwIfAny();
+        return rack.orElseThrow();
+    }
+}

@@ -1,0 +1,100 @@
+package ripwright.runner.tree;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** A value of a file and where it stands. */
+public final class Value {
+    private final Source source;
+    private final Problems problems;
+    private final JsonPath path;
+    private final JsonNode node;
+
+    Value(Source source, Problems problems, JsonPath path, JsonNode node) {
+        this.source = source;
+        this.problems = problems;
+        this.path = path;
+        this.node = node;
+    }
+
+    /** Notes {@code what} was found here and what would be right. */
+    public void wrong(String what) {
+        problems.add(source, path.toString(), node.at(), what);
+    }
+
+    /** Notes that this is not of that kind. */
+    public void refuse(Kind<?> kind) {
+        wrong(found() + "; it must be " + kind.expected() + ".");
+    }
+
+    /** What stands here, as a message names it. */
+    public String found() {
+        return node.found();
+    }
+
+    /** Where it stands, as in {@code $.stack[4].width}. */
+    public String path() {
+        return path.toString();
+    }
+
+    /** The file it stands in, as the user knows it. */
+    public String file() {
+        return source.name();
+    }
+
+    /** Whether it is an object. */
+    public boolean isObject() {
+        return node instanceof JsonNode.JsonObject;
+    }
+
+    /** The text in double quotes here; empty when it is anything else. */
+    public Optional<String> text() {
+        return scalar(JsonNode.Type.TEXT);
+    }
+
+    /** The digits here, as they are written; empty when it is anything else. */
+    public Optional<String> number() {
+        return scalar(JsonNode.Type.NUMBER);
+    }
+
+    /** True or false; empty when it is anything else. */
+    public Optional<Boolean> flag() {
+        return scalar(JsonNode.Type.FLAG).map("true"::equals);
+    }
+
+    private Optional<String> scalar(JsonNode.Type type) {
+        return node instanceof JsonNode.JsonScalar scalar && scalar.type() == type
+                ? Optional.of(scalar.text())
+                : Optional.empty();
+    }
+
+    /** The values of the list here; empty when it is anything else. */
+    public Optional<List<Value>> items() {
+        if (!(node instanceof JsonNode.JsonArray array)) return Optional.empty();
+        List<Value> items = new ArrayList<>(array.items().size());
+        for (int i = 0; i < array.items().size(); i++)
+            items.add(new Value(source, problems, path.item(i), array.items().get(i)));
+        return Optional.of(items);
+    }
+
+    /** The fields of the object here; empty when it is anything else. */
+    public Optional<Fields> fields() {
+        return node instanceof JsonNode.JsonObject object
+                ? Optional.of(new Fields(this, object.members()))
+                : Optional.empty();
+    }
+
+    Value field(String name, JsonNode.Member member) {
+        return new Value(source, problems, path.field(name), member.value());
+    }
+
+    /** Notes what is wrong with the field of that name, at its name when it is there, else at the object's start. */
+    void wrongField(String name, int at, String what) {
+        problems.add(source, path.field(name).toString(), at < 0 ? node.at() : at, what);
+    }
+
+    long problems() {
+        return problems.count();
+    }
+}
