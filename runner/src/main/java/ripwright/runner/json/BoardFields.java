@@ -27,7 +27,7 @@ final class BoardFields extends ObjectKind<BoardFields.Entry> {
     private final Distinct ids;
 
     BoardFields(Lengths lengths, Distinct ids) {
-        this.wood = new WoodFields(lengths.any(), lengths.size());
+        this.wood = new WoodFields(lengths);
         this.ids = ids;
     }
 

@@ -2,6 +2,7 @@ package ripwright.runner.json;
 
 import java.math.BigDecimal;
 import java.util.Map;
+import java.util.Optional;
 import ripwright.measure.Unit;
 import ripwright.runner.tree.Fields;
 import ripwright.runner.tree.Kind;
@@ -23,15 +24,14 @@ final class Format {
                 return NUMBER;
             }));
 
-    // Where the unit cannot be read, millimeters: the same numbers are then within bounds more often than as inches.
-    private static final Kind<Unit> UNIT =
-            Kinds.choice(Map.of("in", Unit.INCH, "mm", Unit.MILLIMETER), Unit.MILLIMETER);
+    private static final Kind<Unit> UNIT = Kinds.choice(Map.of("in", Unit.INCH, "mm", Unit.MILLIMETER), Unit.INCH);
 
     private Format() {}
 
-    /** Reads both; the unit is the answer. */
-    static Unit read(Fields fields) {
+    /** Reads both; the unit is the answer, empty when it cannot be read. */
+    static Optional<Unit> read(Fields fields) {
         fields.required("format", KIND);
-        return fields.required("units", UNIT);
+        Unit unit = fields.required("units", UNIT);
+        return fields.good("units") ? Optional.of(unit) : Optional.empty();
     }
 }

@@ -10,7 +10,7 @@ import ripwright.job.Job;
 import ripwright.job.Keep;
 import ripwright.job.Limits;
 import ripwright.job.WrongJobException;
-import ripwright.measure.Unit;
+
 import ripwright.runner.tree.Fields;
 import ripwright.runner.tree.Kinds;
 import ripwright.runner.tree.ObjectKind;
@@ -41,8 +41,8 @@ final class JobFields extends ObjectKind<Optional<Job>> {
 
     @Override
     protected Optional<Job> read(Fields fields) {
-        Unit units = Format.read(fields);
-        Lengths lengths = new Lengths(units);
+        Lengths lengths = Lengths.written(Format.read(fields));
+
         Distinct ids = new Distinct("id");
         String name = fields.required("job", Names.of("job's name"));
         Saw saw = fields.required("saw", new SawFields(lengths));
@@ -59,7 +59,7 @@ final class JobFields extends ObjectKind<Optional<Job>> {
         Limits limits = fields.optional("limits", new LimitsFields(), Limits.NONE);
         try {
             return Optional.of(new Job(
-                    name, units, saw, testRip, keep, prices, salvage, labor, stack.boards(), rack, parts, limits));
+                    name, lengths.unit(), saw, testRip, keep, prices, salvage, labor, stack.boards(), rack, parts, limits));
         } catch (WrongJobException e) {
             new JobProblems(fields, stack).note(e.problems());
             return Optional.empty();

@@ -8,56 +8,69 @@ import ripwright.runner.tree.Kinds;
 import ripwright.runner.tree.NumberText;
 import ripwright.runner.tree.Value;
 
-/** The kinds of lengths of a file whose plain numbers are in one unit. */
+/** The kinds of lengths of a file whose plain numbers are in one unit, and how its messages write lengths. */
 final class Lengths {
-    private static final String WRITTEN = "a length, such as 23.5 or \"2 3/8\"";
     private static final Length WIDEST_KERF = Length.inches("1");
 
-    private final Unit unit;
+    // Where the unit cannot be read: the same numbers are within bounds more often as millimeters than as inches.
+    private static final Unit STAND_IN = Unit.MILLIMETER;
 
-    Lengths(Unit unit) {
+    private final Optional<Unit> unit;
+    private final boolean asText;
+
+    private Lengths(Optional<Unit> unit, boolean asText) {
         this.unit = unit;
+        this.asText = asText;
     }
 
-    /** A number or text; may be 0. */
+    /** As jobs and racks have them: numbers or text. Without a unit a stand-in is read. */
+    static Lengths written(Optional<Unit> unit) {
+        return new Lengths(unit, true);
+    }
+
+    /** As plans have them: numbers alone. */
+    static Lengths planned(Optional<Unit> unit) {
+        return new Lengths(unit, false);
+    }
+
+    Unit unit() {
+        return unit.orElse(STAND_IN);
+    }
+
+    /** How a message writes it. */
+    String text(Length length) {
+        return unit().exact(length) + unit.map(known -> " " + known.symbol()).orElse("");
+    }
+
+    /** May be 0. */
     Kind<Length> any() {
-        return Kinds.of(WRITTEN, Length.ZERO, this::read);
+        return Kinds.of(expected(), Length.ZERO, this::read);
     }
 
-    /** A number or text, above 0. */
+    /** Above 0. */
     Kind<Length> size() {
-        return Kinds.of(
-                WRITTEN,
-                Length.ZERO,
-                value -> read(value).map(length -> {
-                    if (length.isZero())
-                        throw new IllegalArgumentException(value.found() + "; it must be more than 0.");
-                    return length;
-                }));
+        return Kinds.of(expected(), Length.ZERO, value -> read(value).map(length -> {
+            if (length.isZero()) throw new IllegalArgumentException(value.found() + "; it must be more than 0.");
+            return length;
+        }));
     }
 
-    /** A number or text, 0 to 1 in. */
+    /** 0 to 1 in. */
     Kind<Length> kerf() {
-        return Kinds.of(
-                WRITTEN,
-                Length.ZERO,
-                value -> read(value).map(length -> {
-                    if (length.exceeds(WIDEST_KERF))
-                        throw new IllegalArgumentException(value.found() + "; a kerf is at most 1 in.");
-                    return length;
-                }));
+        return Kinds.of(expected(), Length.ZERO, value -> read(value).map(length -> {
+            if (length.exceeds(WIDEST_KERF))
+                throw new IllegalArgumentException(value.found() + "; a kerf is at most 1 in.");
+            return length;
+        }));
     }
 
-    /** A number alone, as plans have it. */
-    Kind<Length> planned() {
-        return Kinds.of("a length, a plain number", Length.ZERO, this::number);
+    private String expected() {
+        return asText ? "a length, such as 23.5 or \"2 3/8\"" : "a length, a plain number";
     }
 
     private Optional<Length> read(Value value) {
-        return number(value).or(() -> value.text().map(text -> Length.parse(text, unit)));
-    }
-
-    private Optional<Length> number(Value value) {
-        return value.number().map(digits -> Length.of(new NumberText(digits).exact(), unit));
+        Optional<Length> number = value.number().map(digits -> Length.of(new NumberText(digits).exact(), unit()));
+        if (number.isPresent() || !asText) return number;
+        return value.text().map(text -> Length.parse(text, unit()));
     }
 }

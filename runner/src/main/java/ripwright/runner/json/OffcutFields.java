@@ -12,7 +12,7 @@ final class OffcutFields extends ObjectKind<Board> {
     private final Distinct ids;
 
     OffcutFields(Lengths lengths, Distinct ids) {
-        this.wood = new WoodFields(lengths.any(), lengths.size());
+        this.wood = new WoodFields(lengths);
         this.ids = ids;
     }
 

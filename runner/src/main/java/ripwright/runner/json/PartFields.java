@@ -58,9 +58,9 @@ final class PartFields extends ObjectKind<Part> {
                 () -> standIn(fields.good("count") ? count : 1));
     }
 
-    private static void checkBlank(Fields fields, String allowance, Length size, Length extra) {
+    private void checkBlank(Fields fields, String allowance, Length size, Length extra) {
         if (extra.exceeds(Length.LONGEST.minus(size)))
-            fields.wrong(allowance, extra + " more than " + size + " is over 100 m; make it less.");
+            fields.wrong(allowance, lengths.text(extra) + " more than " + lengths.text(size) + " is over 100 m; make it less.");
     }
 
     private static Part standIn(int count) {

@@ -3,7 +3,7 @@ package ripwright.runner.json;
 import java.math.BigDecimal;
 import java.util.List;
 import ripwright.measure.Length;
-import ripwright.measure.Unit;
+
 import ripwright.plan.Cost;
 import ripwright.plan.CutBoard;
 import ripwright.plan.Plan;
@@ -34,18 +34,20 @@ final class PlanFields extends ObjectKind<Plan> {
 
     @Override
     protected Plan read(Fields fields) {
-        Unit units = Format.read(fields);
-        Kind<Length> length = new Lengths(units).planned();
+        Lengths lengths = Lengths.planned(Format.read(fields));
+        Kind<Length> length = lengths.any();
+
         WorkFields work = new WorkFields(length);
         String job = fields.required("job", Names.of("job's name"));
         Plan.Status status = fields.required("status", Kinds.choice(Plan.Status.class));
         Cost cost = fields.required("cost", COST);
         Tally tally = tally(fields);
         List<CutBoard> boards = fields.required("boards", Kinds.list(new CutFields(length).board()));
-        RemainsFields remains = new RemainsFields(length, job, boards);
+        RemainsFields remains = new RemainsFields(lengths, job, boards);
         return new Plan(
                 job,
-                units,
+                 lengths.unit(),
+
                 status,
                 cost,
                 tally,

@@ -1,7 +1,7 @@
 package ripwright.runner.json;
 
 import java.util.List;
-import ripwright.measure.Unit;
+
 import ripwright.runner.tree.Fields;
 import ripwright.runner.tree.Kinds;
 import ripwright.runner.tree.ObjectKind;
@@ -25,9 +25,10 @@ final class RackFields extends ObjectKind<Rack> {
 
     @Override
     protected Rack read(Fields fields) {
-        Unit units = Format.read(fields);
-        OffcutFields offcut = new OffcutFields(new Lengths(units), ids);
+        Lengths lengths = Lengths.written(Format.read(fields));
+        OffcutFields offcut = new OffcutFields(lengths, ids);
+
         List<Board> offcuts = fields.required("offcuts", Kinds.list(offcut, MOST_OFFCUTS));
-        return new Rack(units, offcuts);
+        return new Rack(lengths.unit(), offcuts);
     }
 }

@@ -4,7 +4,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import ripwright.measure.Length;
+
 import ripwright.plan.Caution;
 import ripwright.plan.CutBoard;
 import ripwright.plan.Offcut;
@@ -21,13 +21,14 @@ import ripwright.stock.History;
 final class RemainsFields {
     private static final Kind<String> ID = Names.of("id");
 
-    private final Kind<Length> length;
+        private final Lengths lengths;
+
     private final String job;
     private final Map<String, String> boardOf = new HashMap<>(); // the board that a piece is cut from
 
     /** Of the plan of that job, whose boards are cut like that. */
-    RemainsFields(Kind<Length> length, String job, List<CutBoard> boards) {
-        this.length = length;
+    RemainsFields(Lengths lengths, String job, List<CutBoard> boards) {
+        this.lengths = lengths;
         this.job = job;
         for (CutBoard board : boards) {
             boardOf.put(board.board(), board.board());
@@ -39,7 +40,7 @@ final class RemainsFields {
     }
 
     Kind<Offcut> offcut() {
-        WoodFields wood = new WoodFields(length, length);
+        WoodFields wood = new WoodFields(lengths);
         return ObjectKind.of("an object with id, from, width, length, thickness, species and straightEdges", fields -> {
             String id = fields.required("id", ID);
             String from = fields.required("from", ID);
@@ -57,9 +58,9 @@ final class RemainsFields {
                 fields -> new Shortage.Buy(
                         fields.required("boardFeet", Amounts.figure()),
                         fields.required("species", new SpeciesKind()),
-                        fields.required("thickness", length),
-                        fields.required("shortest", length),
-                        fields.required("narrowest", length)));
+                        fields.required("thickness", lengths.any()),
+                        fields.required("shortest", lengths.any()),
+                        fields.required("narrowest", lengths.any())));
         return ObjectKind.of(
                 "an object with part, count and buy",
                 fields -> new Shortage(

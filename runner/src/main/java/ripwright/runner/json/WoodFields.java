@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Optional;
 import ripwright.measure.Length;
 import ripwright.runner.tree.Fields;
-import ripwright.runner.tree.Kind;
 import ripwright.runner.tree.Kinds;
 import ripwright.stock.Board;
 import ripwright.stock.EndTrim;
@@ -15,29 +14,26 @@ import ripwright.stock.Species;
 final class WoodFields {
     private static final int MOST_DEFECTS = 1_000;
 
-    private final Kind<Length> any;
-    private final Kind<Length> size;
+    private final Lengths lengths;
 
-    /** With lengths of those kinds: one that may be 0, one that may not. */
-    WoodFields(Kind<Length> any, Kind<Length> size) {
-        this.any = any;
-        this.size = size;
+    WoodFields(Lengths lengths) {
+        this.lengths = lengths;
     }
 
     /** A board under that id and without a history; a stand-in when something is wrong with it. */
     Board read(Fields fields, String id, boolean ripped) {
         Species species = fields.required("species", Names.species());
-        Length thickness = fields.required("thickness", size);
-        Length millsTo = fields.optional("millsTo", size, thickness);
-        Length width = fields.required("width", size);
-        Length widthAtFarEnd = fields.optional("widthAtFarEnd", size, width);
-        Length length = fields.required("length", size);
-        Length crook = fields.optional("crook", any, Length.ZERO);
+        Length thickness = fields.required("thickness", lengths.size());
+        Length millsTo = fields.optional("millsTo", lengths.size(), thickness);
+        Length width = fields.required("width", lengths.size());
+        Length widthAtFarEnd = fields.optional("widthAtFarEnd", lengths.size(), width);
+        Length length = fields.required("length", lengths.size());
+        Length crook = fields.optional("crook", lengths.any(), Length.ZERO);
         int straightEdges = fields.required("straightEdges", Kinds.wholeInt(0, 2));
-        Length edgeLoss = fields.optional("edgeLoss", any, Length.ZERO);
-        EndTrim endTrim = fields.optional("endTrim", new EndTrimKind(any), EndTrim.NONE);
+        Length edgeLoss = fields.optional("edgeLoss", lengths.any(), Length.ZERO);
+        EndTrim endTrim = fields.optional("endTrim", new EndTrimKind(lengths.any()), EndTrim.NONE);
         List<DefectFields.Entry> defects =
-                fields.optional("defects", Kinds.list(new DefectFields(any), MOST_DEFECTS), List.of());
+                fields.optional("defects", Kinds.list(new DefectFields(lengths), MOST_DEFECTS), List.of());
         Optional<BigDecimal> price = fields.optional("price", Amounts.money());
         checkMilling(fields, thickness, millsTo);
         checkCrook(fields, straightEdges, crook);
@@ -61,20 +57,20 @@ final class WoodFields {
                 () -> standIn(fields, species, price));
     }
 
-    private static void checkMilling(Fields fields, Length thickness, Length millsTo) {
+    private void checkMilling(Fields fields, Length thickness, Length millsTo) {
         if (fields.good("thickness", "millsTo") && millsTo.exceeds(thickness))
             fields.wrong(
-                    "millsTo", millsTo + " is more than the thickness of " + thickness + ". Milling takes wood off.");
+                    "millsTo", lengths.text(millsTo) + " is more than the thickness of " + lengths.text(thickness) + ". Milling takes wood off.");
     }
 
-    private static void checkCrook(Fields fields, int straightEdges, Length crook) {
+    private void checkCrook(Fields fields, int straightEdges, Length crook) {
         if (fields.good("crook", "straightEdges") && straightEdges == 2 && !crook.isZero())
             fields.wrong(
                     "crook",
-                    crook + " on a board with two straight edges. Set straightEdges to 1 or 0, or leave crook out.");
+                    lengths.text(crook) + " on a board with two straight edges. Set straightEdges to 1 or 0, or leave crook out.");
     }
 
-    private static void checkRipped(Fields fields, int straightEdges, Length width, Length widthAtFarEnd) {
+    private void checkRipped(Fields fields, int straightEdges, Length width, Length widthAtFarEnd) {
         if (fields.good("straightEdges") && straightEdges != 2)
             fields.wrong(
                     "straightEdges",
@@ -82,7 +78,7 @@ final class WoodFields {
         if (fields.good("width", "widthAtFarEnd") && !width.equals(widthAtFarEnd))
             fields.wrong(
                     "widthAtFarEnd",
-                    widthAtFarEnd + " on a ripped board, which is " + width + " wide everywhere. Leave it out.");
+                    lengths.text(widthAtFarEnd) + " on a ripped board, which is " + lengths.text(width) + " wide everywhere. Leave it out.");
     }
 
     /** A board of that size, for defects to lie on; empty when the size is not known. */

@@ -12,6 +12,7 @@ import java.nio.file.AccessDeniedException;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
+import java.util.Locale;
 import java.util.Optional;
 
 /** A JSON file: reads the one value it holds. */
@@ -69,17 +70,17 @@ public final class JsonFile {
         out.flip();
         if (out.hasRemaining() && out.get(out.position()) == '\uFEFF') out.get(); // the byte-order mark
         Source source = new Source(name, out.toString());
-        if (result.isError()) {
-            problems.add(source, "$", source.text().length(), notUtf8(bytes, in.position()));
-            return Optional.empty();
-        }
+        if (result.isError()) return notUtf8(source, bytes, in.position());
         return new JsonText(source, problems).root().map(root -> new Value(source, problems, JsonPath.ROOT, root));
     }
 
-    private static String notUtf8(byte[] bytes, int at) {
+    private Optional<Value> notUtf8(Source source, byte[] bytes, int at) {
         int first = bytes[0] & 0xFF;
-        if (at == 0 && (first == 0xFE || first == 0xFF)) return "the file is UTF-16; save it as UTF-8.";
-        return String.format(java.util.Locale.ROOT, "byte %02X is not UTF-8 here; save the file as UTF-8.", bytes[at]);
+        if (at == 0 && (first == 0xFE || first == 0xFF))
+            return unreadable(source.name(), "the file is UTF-16; save it as UTF-8.");
+        String what = String.format(Locale.ROOT, "byte %02X is not UTF-8 here; save the file as UTF-8.", bytes[at]);
+        problems.add(source, "$", source.text().length(), what);
+        return Optional.empty();
     }
 
     private Optional<Value> tooLarge(String name) {
