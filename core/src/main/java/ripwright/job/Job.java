@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.Set;
 import ripwright.bill.Part;
 import ripwright.measure.BoardFeet;
+import ripwright.measure.Length;
 import ripwright.measure.Money;
 import ripwright.measure.Name;
 import ripwright.measure.Unit;
@@ -66,8 +67,8 @@ public record Job(
         if (saw.shortestRip().isPresent() && saw.shortestRip().get().exceeds(testRip.length()))
             problems.add(new Problem(
                     "testRip.length",
-                    testRip.length() + " is under shortestRip of "
-                            + saw.shortestRip().get() + "."));
+                    text(testRip.length(), units) + " is under shortestRip, "
+                            + text(saw.shortestRip().get(), units) + ". Make it as long at least."));
         if (salvage.signum() < 0 || salvage.compareTo(BigDecimal.ONE) > 0)
             problems.add(new Problem("salvage", salvage + " is not a share from 0 to 1."));
         prices.forEach((species, price) -> {
@@ -81,6 +82,10 @@ public record Job(
         boards(rack, prices, ids(stack, "stack"), "rack", problems);
         parts(parts, problems);
         if (!problems.isEmpty()) throw new WrongJobException(problems);
+    }
+
+    private static String text(Length length, Unit units) {
+        return units.exact(length) + " " + units.symbol();
     }
 
     private static Map<String, String> ids(List<Board> boards, String where) {
