@@ -1,15 +1,11 @@
 package ripwright.runner.cli;
 
-import java.time.Duration;
 import ripwright.Progress;
 import ripwright.ProgressListener;
 
 /** One line that tells how far the search has come, written over again and again; none when nobody watches. */
 final class ProgressLine implements ProgressListener {
-    private static final Duration PAUSE = Duration.ofMillis(200); // faster than that nobody reads
-
     private final Terminal terminal;
-    private Duration next = Duration.ZERO;
     private int length; // of what stands there
 
     ProgressLine(Terminal terminal) {
@@ -18,11 +14,10 @@ final class ProgressLine implements ProgressListener {
 
     @Override
     public synchronized void progress(Progress progress) {
-        if (!terminal.live() || progress.elapsed().compareTo(next) < 0) return;
-        next = progress.elapsed().plus(PAUSE);
-        show("  " + progress.elapsed().toSeconds() + " s: " + progress.partsMade() + " of " + progress.partsWanted()
-                + " parts, cost " + progress.cost().toPlainString() + ", at least "
-                + progress.bound().toPlainString());
+        if (!terminal.live()) return;
+        show("  Searching. After " + progress.elapsed().toSeconds() + " s: " + progress.partsMade() + " of "
+                + progress.partsWanted() + " parts, cost " + progress.cost().toPlainString() + ", at least "
+                + progress.bound().toPlainString() + ". Ctrl-C ends it.");
     }
 
     /** Takes the line away. */

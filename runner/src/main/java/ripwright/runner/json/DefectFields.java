@@ -24,7 +24,9 @@ final class DefectFields extends ObjectKind<DefectFields.Entry> {
             Length width = board.widthAt(defect.get().from()).max(board.widthAt(to));
             Length right = defect.get().right();
             if (right.exceeds(width))
-                fields.wrong("right", lengths.text(right) + " is beyond the board's width of " + lengths.text(width) + " there.");
+                fields.wrong(
+                        "right",
+                        lengths.text(right) + " is beyond the board's width of " + lengths.text(width) + " there.");
         }
     }
 
@@ -48,9 +50,15 @@ final class DefectFields extends ObjectKind<DefectFields.Entry> {
         String kind = fields.required("kind", Names.of("kind of a defect"));
         Defect.Blocks blocks = fields.required("blocks", Kinds.choice(Defect.Blocks.class));
         if (fields.good("from", "to") && !to.exceeds(from))
-            fields.wrong("to", lengths.text(to) + " is not beyond from, " + lengths.text(from) + ". A defect ends farther along than it starts.");
+            fields.wrong(
+                    "to",
+                    lengths.text(to) + " is not beyond from, " + lengths.text(from)
+                            + ". A defect ends farther along than it starts.");
         if (fields.good("left", "right") && !right.exceeds(left))
-            fields.wrong("right", lengths.text(right) + " is not beyond left, " + lengths.text(left) + ". A defect is wider than nothing.");
+            fields.wrong(
+                    "right",
+                    lengths.text(right) + " is not beyond left, " + lengths.text(left)
+                            + ". A defect is wider than nothing.");
         Optional<Defect> defect =
                 fields.build(() -> Optional.of(new Defect(from, to, left, right, kind, blocks)), Optional::empty);
         return new Entry(fields, lengths, defect);

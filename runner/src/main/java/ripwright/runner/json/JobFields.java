@@ -10,7 +10,6 @@ import ripwright.job.Job;
 import ripwright.job.Keep;
 import ripwright.job.Limits;
 import ripwright.job.WrongJobException;
-
 import ripwright.runner.tree.Fields;
 import ripwright.runner.tree.Kinds;
 import ripwright.runner.tree.ObjectKind;
@@ -59,7 +58,18 @@ final class JobFields extends ObjectKind<Optional<Job>> {
         Limits limits = fields.optional("limits", new LimitsFields(), Limits.NONE);
         try {
             return Optional.of(new Job(
-                    name, lengths.unit(), saw, testRip, keep, prices, salvage, labor, stack.boards(), rack, parts, limits));
+                    name,
+                    lengths.unit(),
+                    saw,
+                    testRip,
+                    keep,
+                    prices,
+                    salvage,
+                    labor,
+                    stack.boards(),
+                    rack,
+                    parts,
+                    limits));
         } catch (WrongJobException e) {
             new JobProblems(fields, stack).note(e.problems());
             return Optional.empty();

@@ -49,19 +49,26 @@ final class Lengths {
 
     /** Above 0. */
     Kind<Length> size() {
-        return Kinds.of(expected(), Length.ZERO, value -> read(value).map(length -> {
-            if (length.isZero()) throw new IllegalArgumentException(value.found() + "; it must be more than 0.");
-            return length;
-        }));
+        return Kinds.of(
+                expected(),
+                Length.ZERO,
+                value -> read(value).map(length -> {
+                    if (length.isZero())
+                        throw new IllegalArgumentException(value.found() + "; it must be more than 0.");
+                    return length;
+                }));
     }
 
     /** 0 to 1 in. */
     Kind<Length> kerf() {
-        return Kinds.of(expected(), Length.ZERO, value -> read(value).map(length -> {
-            if (length.exceeds(WIDEST_KERF))
-                throw new IllegalArgumentException(value.found() + "; a kerf is at most 1 in.");
-            return length;
-        }));
+        return Kinds.of(
+                expected(),
+                Length.ZERO,
+                value -> read(value).map(length -> {
+                    if (length.exceeds(WIDEST_KERF))
+                        throw new IllegalArgumentException(value.found() + "; a kerf is at most 1 in.");
+                    return length;
+                }));
     }
 
     private String expected() {

@@ -60,7 +60,9 @@ final class PartFields extends ObjectKind<Part> {
 
     private void checkBlank(Fields fields, String allowance, Length size, Length extra) {
         if (extra.exceeds(Length.LONGEST.minus(size)))
-            fields.wrong(allowance, lengths.text(extra) + " more than " + lengths.text(size) + " is over 100 m; make it less.");
+            fields.wrong(
+                    allowance,
+                    lengths.text(extra) + " more than " + lengths.text(size) + " is over 100 m; make it less.");
     }
 
     private static Part standIn(int count) {

@@ -3,7 +3,6 @@ package ripwright.runner.json;
 import java.math.BigDecimal;
 import java.util.List;
 import ripwright.measure.Length;
-
 import ripwright.plan.Cost;
 import ripwright.plan.CutBoard;
 import ripwright.plan.Plan;
@@ -46,8 +45,7 @@ final class PlanFields extends ObjectKind<Plan> {
         RemainsFields remains = new RemainsFields(lengths, job, boards);
         return new Plan(
                 job,
-                 lengths.unit(),
-
+                lengths.unit(),
                 status,
                 cost,
                 tally,

@@ -1,7 +1,6 @@
 package ripwright.runner.json;
 
 import java.util.List;
-
 import ripwright.runner.tree.Fields;
 import ripwright.runner.tree.Kinds;
 import ripwright.runner.tree.ObjectKind;

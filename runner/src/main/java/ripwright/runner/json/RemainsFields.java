@@ -4,7 +4,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-
 import ripwright.plan.Caution;
 import ripwright.plan.CutBoard;
 import ripwright.plan.Offcut;
@@ -21,7 +20,7 @@ import ripwright.stock.History;
 final class RemainsFields {
     private static final Kind<String> ID = Names.of("id");
 
-        private final Lengths lengths;
+    private final Lengths lengths;
 
     private final String job;
     private final Map<String, String> boardOf = new HashMap<>(); // the board that a piece is cut from

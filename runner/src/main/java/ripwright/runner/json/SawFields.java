@@ -32,7 +32,9 @@ final class SawFields extends ObjectKind<Saw> {
             Length shortest = shortestRip.orElseThrow();
             if (shortest.exceeds(longest))
                 fields.wrong(
-                        "longestRip", lengths.text(longest) + " is under shortestRip, " + lengths.text(shortest) + ". Make it as long at least.");
+                        "longestRip",
+                        lengths.text(longest) + " is under shortestRip, " + lengths.text(shortest)
+                                + ". Make it as long at least.");
         }
         return fields.build(
                 () -> new Saw(ripKerf, crosscutKerf, longestRip, shortestRip, narrowestRip, shortestCrosscut),

@@ -60,14 +60,17 @@ final class WoodFields {
     private void checkMilling(Fields fields, Length thickness, Length millsTo) {
         if (fields.good("thickness", "millsTo") && millsTo.exceeds(thickness))
             fields.wrong(
-                    "millsTo", lengths.text(millsTo) + " is more than the thickness of " + lengths.text(thickness) + ". Milling takes wood off.");
+                    "millsTo",
+                    lengths.text(millsTo) + " is more than the thickness of " + lengths.text(thickness)
+                            + ". Milling takes wood off.");
     }
 
     private void checkCrook(Fields fields, int straightEdges, Length crook) {
         if (fields.good("crook", "straightEdges") && straightEdges == 2 && !crook.isZero())
             fields.wrong(
                     "crook",
-                    lengths.text(crook) + " on a board with two straight edges. Set straightEdges to 1 or 0, or leave crook out.");
+                    lengths.text(crook)
+                            + " on a board with two straight edges. Set straightEdges to 1 or 0, or leave crook out.");
     }
 
     private void checkRipped(Fields fields, int straightEdges, Length width, Length widthAtFarEnd) {
@@ -78,7 +81,8 @@ final class WoodFields {
         if (fields.good("width", "widthAtFarEnd") && !width.equals(widthAtFarEnd))
             fields.wrong(
                     "widthAtFarEnd",
-                    lengths.text(widthAtFarEnd) + " on a ripped board, which is " + lengths.text(width) + " wide everywhere. Leave it out.");
+                    lengths.text(widthAtFarEnd) + " on a ripped board, which is " + lengths.text(width)
+                            + " wide everywhere. Leave it out.");
     }
 
     /** A board of that size, for defects to lie on; empty when the size is not known. */

@@ -9,6 +9,7 @@ import com.fasterxml.jackson.core.StreamReadConstraints;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -19,8 +20,12 @@ final class JsonText {
     private static final int DEEPEST = 32; // a plan nests 8 deep
     private static final int MOST_VALUES = 4_000_000; // a plan of 100,000 parts has half of that
 
+    private static final int LONGEST_SHORT = 40; // letters
+    private static final int MOST_SHORT = 100_000;
+
     private final Source source;
     private final Problems problems;
+    private final Map<String, String> shortTexts = new HashMap<>(); // each kept once: a job repeats most of them
     private int values;
 
     JsonText(Source source, Problems problems) {
@@ -83,9 +88,9 @@ final class JsonText {
         return switch (token) {
             case START_OBJECT -> new JsonNode.JsonObject(at, members(parser, depth));
             case START_ARRAY -> new JsonNode.JsonArray(at, items(parser, depth));
-            case VALUE_STRING -> new JsonNode.JsonScalar(at, JsonNode.Type.TEXT, parser.getText());
+            case VALUE_STRING -> new JsonNode.JsonScalar(at, JsonNode.Type.TEXT, text(parser));
             case VALUE_NUMBER_INT, VALUE_NUMBER_FLOAT ->
-                new JsonNode.JsonScalar(at, JsonNode.Type.NUMBER, parser.getText());
+                new JsonNode.JsonScalar(at, JsonNode.Type.NUMBER, text(parser));
             case VALUE_TRUE, VALUE_FALSE -> new JsonNode.JsonScalar(at, JsonNode.Type.FLAG, parser.getText());
             case VALUE_NULL -> new JsonNode.JsonScalar(at, JsonNode.Type.NULL, "null");
             default -> throw new IllegalStateException("A value cannot start with " + token + ".");
@@ -115,6 +120,12 @@ final class JsonText {
         List<JsonNode> items = new ArrayList<>();
         while (parser.nextToken() != JsonToken.END_ARRAY) items.add(node(parser, depth + 1));
         return items;
+    }
+
+    private String text(JsonParser parser) throws IOException {
+        String text = parser.getText();
+        if (text.length() > LONGEST_SHORT || shortTexts.size() > MOST_SHORT) return text;
+        return shortTexts.computeIfAbsent(text, first -> first);
     }
 
     private static int at(JsonParser parser) {

@@ -41,7 +41,8 @@ public final class Kinds {
 
     /** A number without decimals, from {@code least} to {@code most}. */
     public static Kind<Long> whole(long least, long most) {
-        String expected = "a whole number from " + least + " to " + most;
+        boolean any = least == Long.MIN_VALUE && most == Long.MAX_VALUE;
+        String expected = any ? "a whole number" : "a whole number from " + least + " to " + most;
         return of(
                 expected,
                 least,

@@ -5,7 +5,7 @@ import java.util.Arrays;
 /** A file as it was read: its name as the user knows it, and its text. */
 final class Source {
     private static final int BEFORE = 50; // how much of a long line is shown before a spot
-    private static final int AFTER = 50; // and behind it
+    private static final int WIDTH = 100; // how much of it is shown in all
 
     private final String name;
     private final String text;
@@ -30,8 +30,10 @@ final class Source {
         int at = Math.min(offset, text.length());
         int found = Arrays.binarySearch(lineStarts, at);
         int line = found >= 0 ? found : -found - 2;
-        int start = Math.max(lineStarts[line], at - BEFORE);
-        int end = Math.min(lineEnd(line), at + AFTER);
+        int end = lineEnd(line);
+        boolean isShort = end - lineStarts[line] <= WIDTH;
+        int start = isShort ? lineStarts[line] : Math.max(lineStarts[line], at - BEFORE);
+        end = Math.min(end, start + WIDTH);
         String excerpt = clean(text.substring(start, Math.max(start, end)));
         int indent = excerpt.length() - excerpt.stripLeading().length();
         int cut = Math.min(indent, at - start);

@@ -22,7 +22,7 @@ final class SyntaxMistake {
     SyntaxMistake(String text, JsonParser parser, JsonProcessingException e) {
         this.text = text;
         int at = (int) Math.min(text.length(), Math.max(0, e.getLocation().getCharOffset()));
-        boolean ended = e instanceof JsonEOFException || at >= text.length();
+        boolean ended = e instanceof JsonEOFException || isCutShort(text.stripTrailing(), at);
         Matcher noNumber = NO_NUMBER.matcher(text.substring(Math.max(0, at - 12), at));
         if (ended) {
             this.offset = text.stripTrailing().length();
@@ -34,6 +34,11 @@ final class SyntaxMistake {
             this.offset = at;
             this.what = parser.currentToken() == JsonToken.VALUE_STRING && insideText(e) ? inText() : between(parser);
         }
+    }
+
+    /** Whether the mistake is at the very end, and the end is not that of an object or a list. */
+    private static boolean isCutShort(String text, int at) {
+        return at >= text.length() - 1 && !text.endsWith("}") && !text.endsWith("]");
     }
 
     /** Where it is. */
@@ -56,40 +61,51 @@ final class SyntaxMistake {
         char found = text.charAt(offset);
         if (found == '\n' || found == '\r') return "the line ends inside text; close it with a double quote.";
         if (found < ' ') return "a control character inside text; leave it out.";
-        return "\\ before " + found() + " inside text; a backslash itself is written \\\\.";
+        return "a backslash before something JSON does not know; a backslash itself is written \\\\.";
     }
 
     private String between(JsonParser parser) {
         int before = offset - 1;
-        while (before >= 0 && " \t\r\n".indexOf(text.charAt(before)) >= 0) before--;
-        char previous = before < 0 ? ' ' : text.charAt(before);
-        char found = text.charAt(offset);
-        if (found < ' ') return "a control character; leave it out.";
-        boolean inObject = parser.getParsingContext().inObject();
+        while (before >= 0 && isBlank(text.charAt(before))) before--;
         if (before < 0) return found() + " where the file's one value is due: an object, starting with {.";
+        char previous = text.charAt(before);
+        char found = text.charAt(offset);
+        boolean inObject = parser.getParsingContext().inObject();
+        if (found < ' ' || previous < ' ') return "a control character; leave it out.";
         if (previous == ',' && (found == '}' || found == ']'))
             return "a comma before " + found + "; take the comma out.";
         if (previous == '{' || (previous == ',' && inObject))
             return found() + " where the name of a field in double quotes is due.";
-        if (previous == ':' || previous == '[' || previous == ',')
-            return found() + " where a value is due." + hint(found);
+        if (":[,".indexOf(previous) >= 0) return found() + " where a value is due." + hintForValue(found);
         if (parser.currentToken() == JsonToken.FIELD_NAME && previous == '"')
             return found() + " where a colon is due, between a field's name and its value.";
-        if (parser.currentToken() == JsonToken.FIELD_NAME || Character.isLetter(previous) || previous == '-')
+        if (parser.currentToken() == JsonToken.FIELD_NAME || (!Character.isDigit(previous) && !isEnd(previous)))
             return "a number that JSON does not know; write it like 0.5, 5 or 1.25.";
-        if (parser.getParsingContext().inRoot())
-            return "something follows the end of the value; a file holds one value and nothing after it.";
-        String due = inObject ? "a comma or } is due." : "a comma or ] is due.";
-        return found() + " where " + due + (Character.isDigit(previous) ? hint(found) : "");
+        String due = inObject ? " where a comma or } is due." : " where a comma or ] is due.";
+        return found() + due + (Character.isDigit(previous) ? hintAfterNumber(found) : "");
     }
 
-    private static String hint(char found) {
-        boolean likeLength = Character.isLetterOrDigit(found) || found == '/' || found == '-' || found == '.';
-        return likeLength ? QUOTE_LENGTHS : "";
+    private static boolean isBlank(char c) {
+        return c == ' ' || c == '\t' || c == '\r' || c == '\n';
+    }
+
+    /** Whether a value can end so: text, an object, a list, true, false or null. */
+    private static boolean isEnd(char c) {
+        return c == '"' || c == '}' || c == ']' || c == 'e' || c == 'l';
+    }
+
+    private static String hintForValue(char found) {
+        if (Character.isLetter(found)) return " Text goes in double quotes; true, false and null are in small letters.";
+        return Character.isDigit(found) || found == '-' || found == '.' ? QUOTE_LENGTHS : "";
+    }
+
+    private static String hintAfterNumber(char found) {
+        return Character.isLetterOrDigit(found) || found == '/' || found == '-' ? QUOTE_LENGTHS : "";
     }
 
     private String found() {
         Matcher word = WORD.matcher(text).region(offset, Math.min(text.length(), offset + 20));
-        return word.lookingAt() ? word.group() : text.substring(offset, text.offsetByCodePoints(offset, 1));
+        return "found "
+                + (word.lookingAt() ? word.group() : text.substring(offset, text.offsetByCodePoints(offset, 1)));
     }
 }
