@@ -4,6 +4,7 @@ import com.fasterxml.jackson.core.JsonEncoding;
 import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonGenerator;
 import com.fasterxml.jackson.core.StreamWriteFeature;
+import com.fasterxml.jackson.core.json.JsonWriteFeature;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -26,6 +27,7 @@ public final class JsonOut {
         ByteArrayOutputStream bytes = new ByteArrayOutputStream();
         JsonFactory factory = JsonFactory.builder()
                 .enable(StreamWriteFeature.WRITE_BIGDECIMAL_AS_PLAIN)
+                .enable(JsonWriteFeature.COMBINE_UNICODE_SURROGATES_IN_UTF8)
                 .build();
         try (JsonGenerator json = factory.createGenerator(bytes, JsonEncoding.UTF8)) {
             JsonOut out = new JsonOut(json);

@@ -26,8 +26,12 @@ public final class Kinds {
 
     /** One of those words. */
     public static <T> Kind<T> choice(Map<String, T> words, T standIn) {
-        String expected =
-                words.keySet().stream().map(word -> "\"" + word + "\"").sorted().collect(Collectors.joining(" or "));
+        boolean two = words.size() == 2;
+        String all = words.keySet().stream()
+                .map(word -> "\"" + word + "\"")
+                .sorted()
+                .collect(Collectors.joining(two ? " or " : ", "));
+        String expected = two ? all : "one of " + all;
         return of(expected, standIn, value -> value.text().map(words::get));
     }
 
