@@ -1,0 +1,63 @@
+package ripwright.runner.sheet.drawing;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/** A sheet being drawn on: takes what is drawn and remembers where lettering stands, so that none covers another. */
+final class Paper {
+    private final List<Shape> ground = new ArrayList<>();
+    private final List<Hatch> hatches = new ArrayList<>();
+    private final List<Shape> shapes = new ArrayList<>();
+    private final List<Line> lines = new ArrayList<>();
+    private final List<Words> words = new ArrayList<>();
+    private final List<Balloon> balloons = new ArrayList<>();
+    private final List<Box> taken = new ArrayList<>();
+
+    void ground(Shape shape) {
+        ground.add(shape);
+    }
+
+    void hatch(Hatching hatching, List<Spot> corners) {
+        hatches.add(new Hatch(hatching, corners));
+    }
+
+    void shape(Shape shape) {
+        shapes.add(shape);
+    }
+
+    void line(Line.Pen pen, Spot from, Spot to) {
+        lines.add(new Line(pen, from, to));
+    }
+
+    void words(Words text) {
+        if (text.text().isEmpty()) return;
+        words.add(text);
+        taken.add(text.box());
+    }
+
+    void balloon(Balloon balloon) {
+        balloons.add(balloon);
+        taken.add(balloon.box());
+    }
+
+    /** Keeps lettering out of there. */
+    void take(Box box) {
+        taken.add(box);
+    }
+
+    boolean free(Box box) {
+        return taken.stream().noneMatch(box::overlaps);
+    }
+
+    /** What is taken of a band, from left to right. */
+    List<Box> takenIn(Box band) {
+        return taken.stream()
+                .filter(band::overlaps)
+                .sorted((a, b) -> Long.compare(a.left(), b.left()))
+                .toList();
+    }
+
+    Drawing drawing(String title, String description, long width, long height) {
+        return new Drawing(title, description, width, height, ground, hatches, shapes, lines, words, balloons);
+    }
+}

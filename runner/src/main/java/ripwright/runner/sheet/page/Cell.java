@@ -1,0 +1,71 @@
+package ripwright.runner.sheet.page;
+
+/**
+ * One cell of a table.
+ *
+ * @param kind how it is written
+ * @param text what it says; of a box to tick, what is done when it is ticked
+ * @param rows how many rows it spans
+ * @param columns how many columns it spans
+ */
+public record Cell(Kind kind, String text, int rows, int columns) {
+    /** How a cell is written. */
+    public enum Kind {
+        /** A box to tick. */
+        TICK,
+        /** The number of a step; heads its row. */
+        STEP,
+        /** The number of a step there is a caution about; heads its row. */
+        MINDED_STEP,
+        /** The id or name of a piece; heads its row. */
+        ID,
+        /** Words. */
+        TEXT,
+        /** A measure or a count. */
+        NUMBER,
+        /** Room to write into. */
+        FIELD
+    }
+
+    static Cell of(Kind kind, String text) {
+        return new Cell(kind, text, 1, 1);
+    }
+
+    static Cell tick(String done) {
+        return of(Kind.TICK, done);
+    }
+
+    static Cell id(String id) {
+        return of(Kind.ID, id);
+    }
+
+    static Cell text(String text) {
+        return of(Kind.TEXT, text);
+    }
+
+    static Cell number(String text) {
+        return of(Kind.NUMBER, text);
+    }
+
+    static Cell field() {
+        return of(Kind.FIELD, "");
+    }
+
+    Cell down(int rows) {
+        return new Cell(kind, text, rows, columns);
+    }
+
+    Cell across(int columns) {
+        return new Cell(kind, text, rows, columns);
+    }
+
+    /** Whether it heads its row. */
+    public boolean heads() {
+        return kind == Kind.STEP || kind == Kind.MINDED_STEP || kind == Kind.ID;
+    }
+
+    /** The group of rows or the row it heads, as HTML's scope has it. */
+    public String scope() {
+        return rows > 1 ? "rowgroup" : "row";
+    }
+}

@@ -1,0 +1,187 @@
+package ripwright.runner.sheet.page;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import ripwright.bill.Part;
+import ripwright.measure.Length;
+import ripwright.plan.Step;
+import ripwright.runner.sheet.page.Table.Column;
+import ripwright.runner.sheet.page.Table.Group;
+
+/** What is done at the crosscut saw once the strips are ripped: stop by stop, then the fitted parts. */
+final class CrosscutWork {
+    private final Pieces pieces;
+    private final Tape tape;
+    private final StepCells cells;
+
+    CrosscutWork(Pieces pieces, Tape tape, StepCells cells) {
+        this.pieces = pieces;
+        this.tape = tape;
+        this.cells = cells;
+    }
+
+    Block stop(Run run, int turn, int of) {
+        Length stop = run.steps().get(0).stop().orElse(Length.ZERO);
+        String length = tape.full(stop);
+        Table table = new Table(
+                "Blanks to cut " + length + " long",
+                List.of(
+                        Table.tick(),
+                        Table.step(),
+                        Table.text("Strip"),
+                        Table.number(tape.column("Width")),
+                        Table.text("Blank"),
+                        Table.text("Part"),
+                        Table.number(tape.column("Starts at"))),
+                run.steps().stream().map(this::cut).toList());
+        return new Block("Stop setting " + turn + " of " + of, "Crosscut at " + length, List.of(), Optional.of(table));
+    }
+
+    /** How the blocks of stops are to be read; said once. */
+    static String note() {
+        return "\u201cStarts at\u201d is measured along the strip from its end nearer the board's marked end.";
+    }
+
+    private Group cut(Step step) {
+        List<Pieces.BlankOf> blanks = blanks(step);
+        List<String> others = others(step);
+        List<List<Cell>> rows = new ArrayList<>();
+        int height = blanks.size() + others.size();
+        for (Pieces.BlankOf blank : blanks) {
+            List<Cell> row = start(step, blank.blank().id(), rows.isEmpty(), height);
+            row.add(Cell.text(blank.blank().id()));
+            row.add(Cell.text(blank.blank().part()));
+            row.add(Cell.number(tape.read(startOf(blank))));
+            rows.add(row);
+        }
+        for (String id : others) {
+            List<Cell> row = start(step, id, rows.isEmpty(), height);
+            row.add(Cell.text(id));
+            row.add(Cell.text(leftover(id)).across(2));
+            rows.add(row);
+        }
+        return new Group(rows);
+    }
+
+    private List<Cell> start(Step step, String id, boolean first, int height) {
+        List<Cell> row = new ArrayList<>();
+        row.add(StepCells.tick(step, id));
+        if (first) {
+            row.add(cells.number(step).down(height));
+            row.add(Cell.text(step.piece()).down(height));
+            row.add(Cell.number(pieces.strip(step.piece())
+                            .map(strip -> tape.read(strip.strip().width()))
+                            .orElse(""))
+                    .down(height));
+        }
+        return row;
+    }
+
+    private List<Pieces.BlankOf> blanks(Step step) {
+        return step.makes().stream().flatMap(id -> pieces.blank(id).stream()).toList();
+    }
+
+    private List<String> others(Step step) {
+        Set<String> blanks =
+                blanks(step).stream().map(blank -> blank.blank().id()).collect(Collectors.toSet());
+        return step.makes().stream().filter(id -> !blanks.contains(id)).toList();
+    }
+
+    private static Length startOf(Pieces.BlankOf blank) {
+        return blank.blank().from().minus(blank.strip().section().section().from());
+    }
+
+    private String leftover(String id) {
+        return pieces.offcut(id)
+                .map(offcut -> "left over, " + tape.read(offcut.piece().length()) + " long: for the rack")
+                .or(() -> pieces.testBlank(id).map(test -> "test blank, " + tape.read(test.length()) + " long"))
+                .orElse("");
+    }
+
+    Block fit(List<Step> steps) {
+        List<Column> columns = List.of(
+                Table.tick(),
+                Table.step(),
+                Table.text("Blank"),
+                Table.text("Part"),
+                Table.text("Strip"),
+                Table.number(tape.column("Starts at")),
+                Table.number(tape.column("Cut to")),
+                Table.number(tape.column("Spare")),
+                new Column(tape.column("Opening"), Cell.Kind.FIELD));
+        Table table = new Table(
+                "Parts fitted to their openings",
+                columns,
+                steps.stream().map(this::fit).toList());
+        List<String> notes = List.of(
+                "Measure the opening before each cut and write it down. The length here is planned; the strip can make the part"
+                        + " longer by as much as it has to spare.");
+        return new Block("Without a stop, one at a time", "Cut to fit", notes, Optional.of(table));
+    }
+
+    private Group fit(Step step) {
+        List<List<Cell>> rows = new ArrayList<>();
+        for (Pieces.BlankOf blank : blanks(step)) {
+            rows.add(List.of(
+                    StepCells.tick(step, blank.blank().id()),
+                    cells.number(step),
+                    Cell.text(blank.blank().id()),
+                    Cell.text(blank.blank().part()),
+                    Cell.text(step.piece()),
+                    Cell.number(tape.read(startOf(blank))),
+                    Cell.number(tape.read(blank.blank().length()) + sneakUp(blank)),
+                    Cell.number(step.spare().map(tape::read).orElse("0")),
+                    Cell.field()));
+        }
+        for (String id : others(step)) {
+            Cell number = rows.isEmpty() ? cells.number(step) : Cell.text("");
+            rows.add(List.of(
+                    StepCells.tick(step, id),
+                    number,
+                    Cell.text(id),
+                    Cell.text(leftover(id)).across(6)));
+        }
+        return new Group(rows);
+    }
+
+    private String sneakUp(Pieces.BlankOf blank) {
+        return pieces.part(blank.blank().part())
+                .map(Part::sneakUp)
+                .filter(extra -> !extra.isZero())
+                .map(extra -> ", " + tape.read(extra) + " of it to sneak up")
+                .orElse("");
+    }
+
+    Block trim(List<Step> steps) {
+        Table table = new Table(
+                "Other crosscuts",
+                List.of(Table.tick(), Table.step(), Table.text("Piece"), Table.text("Makes"), Table.text("What it is")),
+                steps.stream().map(this::trim).toList());
+        return new Block("", "Other crosscuts", List.of(), Optional.of(table));
+    }
+
+    private Group trim(Step step) {
+        List<List<Cell>> rows = new ArrayList<>();
+        for (String id : step.makes()) {
+            List<Cell> row = new ArrayList<>();
+            row.add(StepCells.tick(step, id));
+            if (rows.isEmpty()) {
+                row.add(cells.number(step).down(step.makes().size()));
+                row.add(Cell.text(step.piece()).down(step.makes().size()));
+            }
+            row.add(Cell.text(id));
+            row.add(Cell.text(leftover(id)));
+            rows.add(row);
+        }
+        if (rows.isEmpty())
+            rows.add(List.of(
+                    StepCells.tick(step, step.piece()),
+                    cells.number(step),
+                    Cell.text(step.piece()),
+                    Cell.text("nothing that is kept").across(2)));
+        return new Group(rows);
+    }
+}

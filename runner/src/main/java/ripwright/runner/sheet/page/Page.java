@@ -1,0 +1,30 @@
+package ripwright.runner.sheet.page;
+
+import java.util.List;
+import ripwright.runner.sheet.drawing.Drawing;
+
+/**
+ * The whole sheet.
+ *
+ * @param title what the plan comes to
+ * @param preparation what to mind and what to fetch
+ * @param key the key to the drawings
+ * @param figures one for each board
+ * @param work what to do, in the order of the steps
+ * @param finish what to count, rack and buy
+ */
+public record Page(
+        TitleBlock title,
+        List<Block> preparation,
+        Drawing key,
+        List<Figure> figures,
+        List<Block> work,
+        List<Block> finish) {
+    /** Keeps copies of the lists. */
+    public Page {
+        preparation = List.copyOf(preparation);
+        figures = List.copyOf(figures);
+        work = List.copyOf(work);
+        finish = List.copyOf(finish);
+    }
+}

@@ -1,0 +1,64 @@
+package ripwright.runner.sheet.page;
+
+import java.util.ArrayList;
+import java.util.List;
+import ripwright.job.Job;
+import ripwright.plan.Plan;
+import ripwright.runner.sheet.drawing.BoardDrawing;
+import ripwright.runner.sheet.drawing.Key;
+import ripwright.runner.sheet.drawing.Scale;
+import ripwright.runner.sheet.place.BoardMap;
+import ripwright.runner.sheet.place.Survey;
+
+/** The door of this package: lays out the sheet of a plan, block by block. */
+public final class PageLayout {
+    private final Job job;
+    private final Plan plan;
+
+    /** The sheet of {@code plan}, which answers {@code job}. */
+    public PageLayout(Job job, Plan plan) {
+        this.job = job;
+        this.plan = plan;
+    }
+
+    /** The page. */
+    public Page page() {
+        List<BoardMap> maps = new Survey(job, plan).maps();
+        Tape tape = new Tape(plan.units());
+        Scale scale = Scale.fitting(maps.stream().map(BoardMap::board).toList());
+        List<Figure> figures = new ArrayList<>();
+        for (BoardMap map : maps) {
+            int number = figures.size() + 1;
+            figures.add(new Figure(number, new BoardDrawing("Fig. " + number, map, plan.units(), scale).drawing()));
+        }
+        Pieces pieces = new Pieces(job, plan, maps);
+        return new Page(
+                new TitleFacts(job, plan).block(),
+                new Preparation(plan, maps, tape).blocks(),
+                new Key(plan.units(), scale).drawing(),
+                figures,
+                work(pieces, tape),
+                new Finish(job, plan, pieces, tape).blocks());
+    }
+
+    private List<Block> work(Pieces pieces, Tape tape) {
+        StepCells cells = new StepCells(plan);
+        RoughWork rough = new RoughWork(pieces, tape, cells);
+        RipWork rips = new RipWork(plan, pieces, tape, cells);
+        CrosscutWork crosscuts = new CrosscutWork(pieces, tape, cells);
+        List<Run> runs = Run.of(plan.steps());
+        List<Run> stops =
+                runs.stream().filter(run -> run.work() == Run.Work.STOP).toList();
+        return runs.stream()
+                .map(run -> switch (run.work()) {
+                    case BREAKDOWN -> rough.breakdown(run.steps());
+                    case MILL -> rough.mill(run.steps());
+                    case STRAIGHTEN -> rough.straighten(run.steps());
+                    case RIP -> rips.block(run);
+                    case STOP -> crosscuts.stop(run, stops.indexOf(run) + 1, stops.size());
+                    case FIT -> crosscuts.fit(run.steps());
+                    case TRIM -> crosscuts.trim(run.steps());
+                })
+                .toList();
+    }
+}

@@ -1,0 +1,161 @@
+package ripwright.runner.sheet.page;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import ripwright.measure.Length;
+import ripwright.plan.Plan;
+import ripwright.plan.Setting;
+import ripwright.plan.Step;
+import ripwright.plan.TestBlank;
+import ripwright.runner.sheet.page.Table.Group;
+
+/** What is done at one rip setting: the test, the first strip and its check, the rest. */
+final class RipWork {
+    private static final int COLUMNS = 8;
+
+    private final Plan plan;
+    private final Pieces pieces;
+    private final Tape tape;
+    private final StepCells cells;
+
+    RipWork(Plan plan, Pieces pieces, Tape tape, StepCells cells) {
+        this.plan = plan;
+        this.pieces = pieces;
+        this.tape = tape;
+        this.cells = cells;
+    }
+
+    Block block(Run run) {
+        Optional<Setting> setting = plan.settings().stream()
+                .filter(one -> one.id().equals(run.key()))
+                .findFirst();
+        String width = setting.map(one -> tape.full(one.width())).orElse("setting " + run.key());
+        String stage = setting.map(one -> "Rip setting " + (plan.settings().indexOf(one) + 1) + " of "
+                        + plan.settings().size() + " \u2013 " + one.id())
+                .orElse("");
+        Table table = new Table(
+                "Strips to rip " + width + " wide",
+                List.of(
+                        Table.tick(),
+                        Table.step(),
+                        Table.text("Board"),
+                        Table.text("Section"),
+                        Table.text("Strip"),
+                        Table.number(tape.column("Length")),
+                        Table.number(tape.column("Width")),
+                        Table.text("Keep")),
+                run.steps().stream().map(this::group).toList());
+        return new Block(stage, "Rip at " + width, setting.map(this::notes).orElse(List.of()), Optional.of(table));
+    }
+
+    private List<String> notes(Setting setting) {
+        List<String> ids = plan.testBlanks().stream()
+                .filter(test -> test.proves().contains(setting.id()))
+                .map(TestBlank::id)
+                .toList();
+        if (ids.isEmpty()) return List.of("This setting is not tested: measure the first strip before the next.");
+        String first = setting.test().map(Setting.Test::blank).orElse(ids.get(0));
+        List<String> others = ids.stream().filter(id -> !id.equals(first)).toList();
+        return others.isEmpty()
+                ? List.of()
+                : List.of("If " + first + " comes out wrong, move the fence and try again on "
+                        + String.join(", then ", others) + ".");
+    }
+
+    private Group group(Step step) {
+        return switch (step.does()) {
+            case TEST -> wide(step, "Test: " + testBlank(step) + ". Go on when it reads " + width(step) + ".");
+            case CHECK ->
+                wide(
+                        step,
+                        "Check strip " + step.piece() + ": " + width(step)
+                                + " wide over its whole length? Only then run the rest.");
+            case TRIM -> wide(step, "Crosscut " + step.piece() + ": makes " + made(step) + ".");
+            default -> rip(step);
+        };
+    }
+
+    private Group wide(Step step, String text) {
+        return Group.of(List.of(
+                StepCells.tick(step, step.piece()),
+                cells.number(step),
+                Cell.text(text).across(COLUMNS - 2)));
+    }
+
+    private String width(Step step) {
+        return step.setting()
+                .flatMap(id -> plan.settings().stream()
+                        .filter(one -> one.id().equals(id))
+                        .findFirst())
+                .map(setting -> tape.full(setting.width()))
+                .orElse("as set");
+    }
+
+    private String testBlank(Step step) {
+        return pieces.testBlank(step.piece())
+                .map(test -> "rip test blank " + test.id() + " (" + test.species() + " " + source(test) + ", now "
+                        + widthBefore(test, step).map(tape::read).orElse("") + " wide) and measure it")
+                .orElse("rip " + step.piece() + " and measure it");
+    }
+
+    private String source(TestBlank test) {
+        return switch (test.source()) {
+            case RACK -> "from the rack";
+            case WASTE -> "from waste";
+            case FRESH -> "cut for the purpose";
+        };
+    }
+
+    /** How wide a test blank is when it comes to a setting: as cut, or as the setting before left it. */
+    private Optional<Length> widthBefore(TestBlank test, Step step) {
+        int turn = step.setting().map(test.proves()::indexOf).orElse(-1);
+        if (turn <= 0) return Optional.of(test.width());
+        return plan.settings().stream()
+                .filter(setting -> setting.id().equals(test.proves().get(turn - 1)))
+                .map(Setting::width)
+                .findFirst();
+    }
+
+    private String made(Step step) {
+        return step.makes().isEmpty() ? "nothing that is kept" : String.join(", ", step.makes());
+    }
+
+    private Group rip(Step step) {
+        List<String> strips =
+                step.makes().stream().filter(id -> pieces.strip(id).isPresent()).toList();
+        String beside = String.join(
+                "; ",
+                step.makes().stream()
+                        .filter(id -> !strips.contains(id))
+                        .map(this::beside)
+                        .toList());
+        List<List<Cell>> rows = new ArrayList<>();
+        for (String id : strips) {
+            Pieces.StripOf strip = pieces.strip(id).orElseThrow();
+            List<Cell> row = new ArrayList<>();
+            row.add(StepCells.tick(step, "strip " + id));
+            if (rows.isEmpty()) {
+                row.add(cells.number(step).down(strips.size()));
+                row.add(Cell.text(strip.section().board()).down(strips.size()));
+                row.add(Cell.text(step.piece()).down(strips.size()));
+            }
+            row.add(Cell.text(id));
+            row.add(Cell.number(tape.read(strip.section()
+                    .section()
+                    .to()
+                    .minus(strip.section().section().from()))));
+            row.add(Cell.number(tape.read(strip.strip().width())));
+            if (rows.isEmpty()) row.add(Cell.text(beside).down(strips.size()));
+            rows.add(row);
+        }
+        if (rows.isEmpty()) return wide(step, "Rip " + step.piece() + ": makes " + made(step) + ".");
+        return new Group(rows);
+    }
+
+    private String beside(String id) {
+        return pieces.offcut(id)
+                .map(offcut -> id + ", " + tape.read(offcut.piece().width()) + " wide")
+                .orElse(id);
+    }
+}
