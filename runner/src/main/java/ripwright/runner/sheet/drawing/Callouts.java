@@ -44,7 +44,7 @@ final class Callouts {
         }
 
         boolean covers(long x) {
-            return x > left - GAP && x < right();
+            return x > left - 40 && x < right();
         }
     }
 
@@ -78,7 +78,7 @@ final class Callouts {
 
     private boolean place(Callout callout, long right) {
         long x = callout.spot().x();
-        long start = Math.min(x - 150, right - callout.width());
+        long start = Math.min(x + (callout.step().isPresent() ? 0 : 140), right - callout.width());
         for (int row = 0; row < MOST_ROWS; row++) {
             Placed trial = new Placed(callout, row, start);
             if (placed.stream().noneMatch(other -> collide(trial, other))) {
@@ -100,7 +100,7 @@ final class Callouts {
         Callout callout = label.callout();
         long y = top + label.row() * ROW;
         Spot spot = callout.spot();
-        paper.line(Line.Pen.LEADER, spot, new Spot(spot.x(), y + 200));
+        paper.line(Line.Pen.LEADER, spot, new Spot(spot.x(), y + ROW - 300));
         paper.shape(Shape.box(Shape.Look.BLACK, Box.around(spot.x(), spot.y(), 180, 180)));
         callout.step()
                 .ifPresentOrElse(

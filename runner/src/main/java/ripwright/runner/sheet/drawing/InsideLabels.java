@@ -67,7 +67,7 @@ final class InsideLabels {
     }
 
     private void keepClear(Defect defect) {
-        paper.take(box(defect));
+        paper.keepClear(box(defect));
     }
 
     private void defect(Defect defect) {
@@ -83,10 +83,15 @@ final class InsideLabels {
         Box kerf = frame.box(cut.kerf());
         if (cut.step().isEmpty() || thin(kerf)) return; // a thin strip's callout names its cuts
         int step = cut.step().getAsInt();
-        Optional<Balloon> balloon = NUDGES.stream()
+        List<Balloon> trials = NUDGES.stream()
                 .map(nudge -> new Balloon(step, kerf.center() + nudge, kerf.middle()))
-                .filter(trial -> paper.free(trial.box()))
-                .findFirst();
+                .toList();
+        Optional<Balloon> balloon = trials.stream()
+                .filter(trial -> paper.clear(trial.box()))
+                .findFirst()
+                .or(() -> trials.stream()
+                        .filter(trial -> paper.free(trial.box()))
+                        .findFirst());
         balloon.ifPresent(paper::balloon);
         if (balloon.isEmpty() && !sameNumberNear(cut)) callouts.number(new Spot(kerf.center(), kerf.middle()), step);
     }
@@ -109,7 +114,7 @@ final class InsideLabels {
         Balloon trial = new Balloon(step, 0, 0);
         for (long x = kerf.right() - trial.width() / 2 - MARGIN; x - trial.width() / 2 > kerf.left(); x -= STEP) {
             Balloon balloon = new Balloon(step, x, kerf.middle());
-            if (!paper.free(balloon.box())) continue;
+            if (!paper.clear(balloon.box())) continue;
             paper.balloon(balloon);
             return;
         }

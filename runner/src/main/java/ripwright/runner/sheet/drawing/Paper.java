@@ -2,6 +2,7 @@ package ripwright.runner.sheet.drawing;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 
 /** A sheet being drawn on: takes what is drawn and remembers where lettering stands, so that none covers another. */
 final class Paper {
@@ -12,6 +13,7 @@ final class Paper {
     private final List<Words> words = new ArrayList<>();
     private final List<Balloon> balloons = new ArrayList<>();
     private final List<Box> taken = new ArrayList<>();
+    private final List<Box> kept = new ArrayList<>(); // kept clear where possible
 
     void ground(Shape shape) {
         ground.add(shape);
@@ -40,18 +42,24 @@ final class Paper {
         taken.add(balloon.box());
     }
 
-    /** Keeps lettering out of there. */
-    void take(Box box) {
-        taken.add(box);
+    /** Keeps lettering out of there where possible. */
+    void keepClear(Box box) {
+        kept.add(box);
     }
 
+    /** Whether nothing is lettered there. */
     boolean free(Box box) {
         return taken.stream().noneMatch(box::overlaps);
     }
 
+    /** Whether nothing is lettered there and nothing is to be kept clear. */
+    boolean clear(Box box) {
+        return free(box) && kept.stream().noneMatch(box::overlaps);
+    }
+
     /** What is taken of a band, from left to right. */
     List<Box> takenIn(Box band) {
-        return taken.stream()
+        return Stream.concat(taken.stream(), kept.stream())
                 .filter(band::overlaps)
                 .sorted((a, b) -> Long.compare(a.left(), b.left()))
                 .toList();

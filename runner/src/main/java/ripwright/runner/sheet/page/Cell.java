@@ -1,18 +1,36 @@
 package ripwright.runner.sheet.page;
 
+import java.util.List;
+
 /**
  * One cell of a table.
  *
  * @param kind how it is written
- * @param text what it says; of a box to tick, what is done when it is ticked
+ * @param text what it says
+ * @param ticks the boxes to tick in it
  * @param rows how many rows it spans
  * @param columns how many columns it spans
  */
-public record Cell(Kind kind, String text, int rows, int columns) {
+public record Cell(Kind kind, String text, List<Tick> ticks, int rows, int columns) {
+    /** Keeps a copy of the list. */
+    public Cell {
+        ticks = List.copyOf(ticks);
+    }
+
+    /**
+     * A box to tick.
+     *
+     * @param done what is done when it is ticked
+     * @param text what stands beside it; may be empty
+     */
+    public record Tick(String done, String text) {}
+
     /** How a cell is written. */
     public enum Kind {
-        /** A box to tick. */
+        /** A box to tick, for the whole row. */
         TICK,
+        /** Boxes to tick, each with what it is for. */
+        TICKS,
         /** The number of a step; heads its row. */
         STEP,
         /** The number of a step there is a caution about; heads its row. */
@@ -28,11 +46,15 @@ public record Cell(Kind kind, String text, int rows, int columns) {
     }
 
     static Cell of(Kind kind, String text) {
-        return new Cell(kind, text, 1, 1);
+        return new Cell(kind, text, List.of(), 1, 1);
     }
 
     static Cell tick(String done) {
-        return of(Kind.TICK, done);
+        return new Cell(Kind.TICK, "", List.of(new Tick(done, "")), 1, 1);
+    }
+
+    static Cell ticks(List<Tick> ticks) {
+        return new Cell(Kind.TICKS, "", ticks, 1, 1);
     }
 
     static Cell id(String id) {
@@ -52,11 +74,11 @@ public record Cell(Kind kind, String text, int rows, int columns) {
     }
 
     Cell down(int rows) {
-        return new Cell(kind, text, rows, columns);
+        return new Cell(kind, text, ticks, rows, columns);
     }
 
     Cell across(int columns) {
-        return new Cell(kind, text, rows, columns);
+        return new Cell(kind, text, ticks, rows, columns);
     }
 
     /** Whether it heads its row. */

@@ -1,7 +1,9 @@
 package ripwright.runner.sheet.page;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -13,6 +15,9 @@ import ripwright.runner.sheet.page.Table.Group;
 
 /** What is done at the crosscut saw once the strips are ripped: stop by stop, then the fitted parts. */
 final class CrosscutWork {
+    private static final String HOW_TO_READ =
+            "A blank \u201cat 10\u201d starts 10 from the end of its strip that lay nearer the board's marked end.";
+
     private final Pieces pieces;
     private final Tape tape;
     private final StepCells cells;
@@ -29,46 +34,47 @@ final class CrosscutWork {
         Table table = new Table(
                 "Blanks to cut " + length + " long",
                 List.of(
-                        Table.tick(),
                         Table.step(),
                         Table.text("Strip"),
                         Table.number(tape.column("Width")),
-                        Table.text("Blank"),
                         Table.text("Part"),
-                        Table.number(tape.column("Starts at"))),
+                        Table.ticks("Blanks, and where on the strip each starts")),
                 run.steps().stream().map(this::cut).toList());
-        return new Block("Stop setting " + turn + " of " + of, "Crosscut at " + length, List.of(), Optional.of(table));
+        List<String> notes = turn == 1 ? List.of(HOW_TO_READ) : List.of();
+        return new Block("Stop setting " + turn + " of " + of, "Crosscut at " + length, notes, Optional.of(table));
     }
 
-    /** How the blocks of stops are to be read; said once. */
-    static String note() {
-        return "\u201cStarts at\u201d is measured along the strip from its end nearer the board's marked end.";
-    }
-
+    /** A row for each part, a box for each blank. */
     private Group cut(Step step) {
-        List<Pieces.BlankOf> blanks = blanks(step);
+        Map<String, List<Pieces.BlankOf>> byPart = new LinkedHashMap<>();
+        for (Pieces.BlankOf blank : blanks(step))
+            byPart.computeIfAbsent(blank.blank().part(), part -> new ArrayList<>())
+                    .add(blank);
         List<String> others = others(step);
+        int height = byPart.size() + (others.isEmpty() ? 0 : 1);
         List<List<Cell>> rows = new ArrayList<>();
-        int height = blanks.size() + others.size();
-        for (Pieces.BlankOf blank : blanks) {
-            List<Cell> row = start(step, blank.blank().id(), rows.isEmpty(), height);
-            row.add(Cell.text(blank.blank().id()));
-            row.add(Cell.text(blank.blank().part()));
-            row.add(Cell.number(tape.read(startOf(blank))));
+        byPart.forEach((part, blanks) -> {
+            List<Cell> row = start(step, rows.isEmpty(), height);
+            row.add(Cell.text(part));
+            row.add(Cell.ticks(blanks.stream()
+                    .map(blank -> StepCells.tick(
+                            step, blank.blank().id(), blank.blank().id() + " at " + tape.read(startOf(blank))))
+                    .toList()));
             rows.add(row);
-        }
-        for (String id : others) {
-            List<Cell> row = start(step, id, rows.isEmpty(), height);
-            row.add(Cell.text(id));
-            row.add(Cell.text(leftover(id)).across(2));
+        });
+        if (!others.isEmpty()) {
+            List<Cell> row = start(step, rows.isEmpty(), height);
+            row.add(Cell.text("left over"));
+            row.add(Cell.ticks(others.stream()
+                    .map(id -> StepCells.tick(step, id, id + ", " + leftover(id)))
+                    .toList()));
             rows.add(row);
         }
         return new Group(rows);
     }
 
-    private List<Cell> start(Step step, String id, boolean first, int height) {
+    private List<Cell> start(Step step, boolean first, int height) {
         List<Cell> row = new ArrayList<>();
-        row.add(StepCells.tick(step, id));
         if (first) {
             row.add(cells.number(step).down(height));
             row.add(Cell.text(step.piece()).down(height));
@@ -96,8 +102,8 @@ final class CrosscutWork {
 
     private String leftover(String id) {
         return pieces.offcut(id)
-                .map(offcut -> "left over, " + tape.read(offcut.piece().length()) + " long: for the rack")
-                .or(() -> pieces.testBlank(id).map(test -> "test blank, " + tape.read(test.length()) + " long"))
+                .map(offcut -> tape.read(offcut.piece().length()) + " long, for the rack")
+                .or(() -> pieces.testBlank(id).map(test -> tape.read(test.length()) + " long, test blank"))
                 .orElse("");
     }
 

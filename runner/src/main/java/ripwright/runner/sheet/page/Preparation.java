@@ -12,6 +12,9 @@ import ripwright.stock.History;
 
 /** What comes before the first cut: what to mind and what to fetch. */
 final class Preparation {
+    private static final String MANUALS_FIRST =
+            "The saws' manuals, local rules and licensed practice go before this sheet; if a step goes against them, leave it.";
+
     private final Plan plan;
     private final List<BoardMap> maps;
     private final Tape tape;

@@ -24,4 +24,8 @@ final class StepCells {
     static Cell tick(Step step, String piece) {
         return Cell.tick("Step " + step.n() + ": " + piece);
     }
+
+    static Cell.Tick tick(Step step, String piece, String text) {
+        return new Cell.Tick("Step " + step.n() + ": " + piece, text);
+    }
 }

@@ -53,6 +53,10 @@ public record Table(String caption, List<Column> columns, List<Group> groups) {
         return new Column("Step", Cell.Kind.STEP);
     }
 
+    static Column ticks(String name) {
+        return new Column(name, Cell.Kind.TICKS);
+    }
+
     static Column text(String name) {
         return new Column(name, Cell.Kind.TEXT);
     }

@@ -21,7 +21,7 @@ final class TitleFacts {
     }
 
     TitleBlock block() {
-        return new TitleBlock(plan.job(), status(), facts(), List.of(bound(), cost(), minutes(), wood(), units()));
+        return new TitleBlock(plan.job(), status(), facts(), List.of(bound() + " " + cost(), wood() + " " + units(), minutes()));
     }
 
     private long wanted() {
