@@ -12,7 +12,11 @@ public final class Planner {
         return plan(job, Options.defaults());
     }
 
-    /** Plans {@code job} within its limits and as {@code options} say. */
+    /**
+     * Plans {@code job} within its limits and as {@code options} say.
+     *
+     * @throws ripwright.replay.ReplayException when the plan does not stand up to replay: a fault of ours
+     */
     public static Plan plan(Job job, Options options) {
         return new Planning(job, options).plan();
     }

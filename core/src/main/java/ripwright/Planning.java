@@ -5,12 +5,15 @@ import java.math.RoundingMode;
 import java.time.Duration;
 import java.util.Arrays;
 import java.util.OptionalInt;
+import java.util.function.BooleanSupplier;
+import ripwright.bound.Floor;
 import ripwright.job.Job;
 import ripwright.job.Limits;
 import ripwright.measure.Money;
 import ripwright.pattern.JobNumbers;
 import ripwright.pattern.Withheld;
 import ripwright.plan.Plan;
+import ripwright.replay.Replay;
 import ripwright.sequence.NoTestWoodException;
 import ripwright.sequence.Sequencer;
 import ripwright.solve.Champion;
@@ -24,11 +27,15 @@ final class Planning {
     private static final int MOST_THREADS = 2;
     private static final double SHARE_FOR_WRITING = 0.03; // of the time given, for sequence and replay
     private static final double LEAST_SECONDS_FOR_WRITING = 0.1;
+    private static final double SHARE_FOR_FLOOR = 0.2; // of the time given
+    private static final double SECONDS_FOR_FLOOR = 3; // where none is given
 
     private final Job job;
     private final Options options;
     private final long begun = System.nanoTime();
     private final double seconds; // for the search; infinite when the job names no limit
+    private Money floor = Money.ZERO; // under every plan that makes the whole bill
+    private volatile boolean cheapest; // whether the best answer makes the whole bill at the floor
 
     Planning(Job job, Options options) {
         this.job = job;
@@ -38,16 +45,37 @@ final class Planning {
     }
 
     Plan plan() {
+        JobNumbers everything = new JobNumbers(job);
+        floor = Floor.ofWholeBill(everything, within(SHARE_FOR_FLOOR)).value();
         Withheld withheld = Withheld.NOTHING;
         while (true) {
-            JobNumbers numbers = new JobNumbers(job, withheld);
-            Champion best = search(numbers);
+            Champion best = search(new JobNumbers(job, withheld));
             try {
-                return new Sequencer(job, best.cut(), Money.ZERO).plan();
+                Money under = best.blanks() == wanted(everything) ? floor : shortFloor(everything, best);
+                Plan plan = new Sequencer(job, best.cut(), under).plan();
+                Replay.require(job, plan);
+                return plan;
             } catch (NoTestWoodException e) {
                 withheld = withhold(withheld, best, e);
             }
         }
+    }
+
+    private Money shortFloor(JobNumbers everything, Champion best) {
+        double until =
+                elapsed() + (seconds == Double.POSITIVE_INFINITY ? SECONDS_FOR_FLOOR : seconds * SHARE_FOR_FLOOR);
+        return Floor.ofFeet(
+                        everything, best.feet(), () -> options.cancellation().getAsBoolean() || elapsed() > until)
+                .value();
+    }
+
+    private BooleanSupplier within(double share) {
+        double until = seconds == Double.POSITIVE_INFINITY ? SECONDS_FOR_FLOOR : seconds * share;
+        return () -> options.cancellation().getAsBoolean() || elapsed() > until;
+    }
+
+    private static int wanted(JobNumbers numbers) {
+        return Arrays.stream(numbers.wanted()).sum();
     }
 
     /** Keeps a board whole that could prove the setting; where there is none, gives up strips of that width. */
@@ -79,7 +107,8 @@ final class Planning {
                 options.mostRecuts() > 0 ? options.mostRecuts() : Long.MAX_VALUE,
                 seconds == Double.POSITIVE_INFINITY ? PATIENCE : Integer.MAX_VALUE,
                 MOVES_PER_BLANK);
-        int wanted = Arrays.stream(numbers.wanted()).sum();
+        int wanted = wanted(numbers);
+        cheapest = false;
         return new Search(numbers, effort, this::stopped, champion -> tell(champion, wanted)).best();
     }
 
@@ -88,7 +117,7 @@ final class Planning {
     }
 
     private boolean stopped() {
-        return options.cancellation().getAsBoolean() || elapsed() >= seconds;
+        return cheapest || options.cancellation().getAsBoolean() || elapsed() >= seconds;
     }
 
     private double elapsed() {
@@ -97,9 +126,10 @@ final class Planning {
 
     private void tell(Champion champion, int wanted) {
         BigDecimal cost = BigDecimal.valueOf(champion.net(), 6).setScale(2, RoundingMode.HALF_UP);
+        if (champion.blanks() == wanted && cost.compareTo(floor.rounded()) <= 0) cheapest = true;
         Duration elapsed = Duration.ofNanos(System.nanoTime() - begun);
         try {
-            options.listener().progress(new Progress(elapsed, cost, BigDecimal.ZERO, champion.blanks(), wanted));
+            options.listener().progress(new Progress(elapsed, cost, floor.roundedDown(), champion.blanks(), wanted));
         } catch (RuntimeException e) {
             // What a listener throws breaks no plan.
         }

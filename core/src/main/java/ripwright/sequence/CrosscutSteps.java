@@ -65,7 +65,10 @@ final class CrosscutSteps {
                 one -> place.getOrDefault(one.strip().parts().get(one.blank()), 0)));
         for (FittedBlank one : fitted) {
             String id = one.strip().strip().blanks().get(one.blank()).id();
-            steps.fitted(one.strip().id(), withOffcuts(one.strip(), List.of(id)), new SpareWood(job, tests, one.section(), one.strip(), one.blank()).length());
+            steps.fitted(
+                    one.strip().id(),
+                    withOffcuts(one.strip(), List.of(id)),
+                    new SpareWood(job, tests, one.section(), one.strip(), one.blank()).length());
         }
     }
 

@@ -36,8 +36,9 @@ final class SpareWood {
                 stopAt(test.piece().from() - kerf, test.piece().to() + kerf);
         if (blank > 0) stopAt(blanks.get(blank - 1));
         if (blank < blanks.size() - 1) stopAt(blanks.get(blank + 1));
-        barring().forEach(defect ->
-                stopAt(defect.from().nanometers(), defect.to().nanometers()));
+        barring()
+                .forEach(
+                        defect -> stopAt(defect.from().nanometers(), defect.to().nanometers()));
     }
 
     Length length() {

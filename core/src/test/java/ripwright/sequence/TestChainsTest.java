@@ -39,9 +39,7 @@ class TestChainsTest {
     void without_a_kerf_a_try_still_takes_a_blank_of_its_own() {
         TestChains chains = new TestChains(List.of(setting("4"), setting("2")), 0, 2);
 
-        assertThat(only(chains))
-                .extracting(TestChain::settings)
-                .containsExactly(List.of(0, 1), List.of(0, 1));
+        assertThat(only(chains)).extracting(TestChain::settings).containsExactly(List.of(0, 1), List.of(0, 1));
     }
 
     @Test

@@ -51,8 +51,10 @@ class SheetTest {
         for (Step step : plan.steps()) {
             for (String id : step.makes()) {
                 boolean named = cells.contains(id)
-                        || cells.stream().anyMatch(cell -> cell.contains("makes " + id) || cell.startsWith(id + ", ")
-                                || cell.startsWith(id + " at "));
+                        || cells.stream()
+                                .anyMatch(cell -> cell.contains("makes " + id)
+                                        || cell.startsWith(id + ", ")
+                                        || cell.startsWith(id + " at "));
                 assertThat(named).as("step %d makes %s", step.n(), id).isTrue();
             }
             assertThat(boxes).as("step %d", step.n()).anyMatch(box -> box.startsWith("Step " + step.n() + ": "));
@@ -92,7 +94,7 @@ class SheetTest {
                 .contains(
                         "1 of 22 parts cannot be made from this stock; see \u201cBuy\u201d.",
                         "No plan that makes as much can cost less than 139.40; at most 1.38 % of this one's cost could be"
- + " saved. The boards cost 171.20, less 29.85 for the offcuts kept.",
+                                + " saved. The boards cost 171.20, less 29.85 for the offcuts kept.",
                         "Time is an estimate from common figures, from memory, as the job gives none: 6 minutes for a rip"
                                 + " setting, 1.5 for a rip, 1 for a crosscut.");
         assertThat(texts(page, "dd"))
@@ -104,7 +106,8 @@ class SheetTest {
         Document proven = Markups.parsed(new OneBoard("ash").html());
 
         assertThat(texts(proven, "p"))
-                .anyMatch(text ->text.startsWith("No plan that makes as much can cost less: this one is proven cheapest."));
+                .anyMatch(text ->
+                        text.startsWith("No plan that makes as much can cost less: this one is proven cheapest."));
     }
 
     @Test

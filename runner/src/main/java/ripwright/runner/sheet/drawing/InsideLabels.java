@@ -89,9 +89,8 @@ final class InsideLabels {
         Optional<Balloon> balloon = trials.stream()
                 .filter(trial -> paper.clear(trial.box()))
                 .findFirst()
-                .or(() -> trials.stream()
-                        .filter(trial -> paper.free(trial.box()))
-                        .findFirst());
+                .or(() ->
+                        trials.stream().filter(trial -> paper.free(trial.box())).findFirst());
         balloon.ifPresent(paper::balloon);
         if (balloon.isEmpty() && !sameNumberNear(cut)) callouts.number(new Spot(kerf.center(), kerf.middle()), step);
     }

@@ -21,7 +21,8 @@ final class TitleFacts {
     }
 
     TitleBlock block() {
-        return new TitleBlock(plan.job(), status(), facts(), List.of(bound() + " " + cost(), wood() + " " + units(), minutes()));
+        return new TitleBlock(
+                plan.job(), status(), facts(), List.of(bound() + " " + cost(), wood() + " " + units(), minutes()));
     }
 
     private long wanted() {
