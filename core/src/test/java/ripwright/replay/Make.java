@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import ripwright.measure.Length;
 import ripwright.measure.Unit;
 import ripwright.plan.Blank;
@@ -26,6 +27,10 @@ final class Make {
 
     private Make(Unit unit) {
         this.unit = unit;
+    }
+
+    Unit unit() {
+        return unit;
     }
 
     Length length(String text) {
@@ -139,7 +144,7 @@ final class Make {
         }
 
         private Steps add(
-                Step.@org.jspecify.annotations.Nullable Saw saw,
+                Step.@Nullable Saw saw,
                 Step.Does does,
                 String setting,
                 String stop,

@@ -93,19 +93,28 @@ final class ShortShelves {
                                         .onRack(History.UNKNOWN)
                                         .build())),
                         List.of(
-                                new Shortage("shelf", 1, buy("0.6", List.of("oak"), "20", "600", "92")),
-                                new Shortage("post", 2, buy("2.5", List.of(), "60", "600", "60"))),
+                                shortage("shelf", 1, "0.6", List.of("oak"), "20", "600", "92"),
+                                shortage("post", 2, "2.5", List.of(), "60", "600", "60")),
                         List.of()));
     }
 
-    private static Buy buy(
-            String boardFeet, List<String> species, String thickness, String shortest, String narrowest) {
-        return new Buy(
-                new BigDecimal(boardFeet),
-                species.stream().map(Species::new).toList(),
-                MM.length(thickness),
-                MM.length(shortest),
-                MM.length(narrowest));
+    static Shortage shortage(
+            String part,
+            int count,
+            String boardFeet,
+            List<String> species,
+            String thickness,
+            String shortest,
+            String narrowest) {
+        return new Shortage(
+                part,
+                count,
+                new Buy(
+                        new BigDecimal(boardFeet),
+                        species.stream().map(Species::new).toList(),
+                        MM.length(thickness),
+                        MM.length(shortest),
+                        MM.length(narrowest)));
     }
 
     private static List<CutBoard> boards() {

@@ -1,0 +1,95 @@
+package ripwright.replay;
+
+import static ripwright.replay.Make.IN;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import ripwright.bill.Part;
+import ripwright.job.Job;
+import ripwright.job.Keep;
+import ripwright.job.Limits;
+import ripwright.measure.Length;
+import ripwright.measure.Unit;
+import ripwright.plan.Blank;
+import ripwright.plan.CutBoard;
+import ripwright.plan.Plan;
+import ripwright.plan.Section;
+import ripwright.plan.Strip;
+import ripwright.saw.Saw;
+import ripwright.saw.TestRip;
+import ripwright.stock.Board;
+import ripwright.stock.Edge;
+import ripwright.stock.Species;
+
+/** The layout of one board without steps or figures, for rules and arithmetic that need no more. */
+final class OneBoard {
+    private OneBoard() {}
+
+    /** A board {@code length} by {@code width} with {@code count} strips, side by side, as long as it between its trims. */
+    static Pieces ripped(Board board, String kerf, int count, String width) {
+        List<Strip> strips = new ArrayList<>();
+        Length offset = Length.ZERO;
+        for (int i = 0; i < count; i++) {
+            strips.add(new Strip("S" + i, offset, IN.length(width), Optional.of("R1"), List.of()));
+            offset = offset.plus(IN.length(width)).plus(IN.length(kerf));
+        }
+        return pieces(board, kerf, section(board, strips));
+    }
+
+    /** One strip 3 wide off {@code board} with {@code count} blanks, end to end. */
+    static Pieces crosscut(Board board, String kerf, int count, String length) {
+        List<Blank> blanks = new ArrayList<>();
+        Length from = board.endTrim().near();
+        for (int i = 0; i < count; i++) {
+            blanks.add(new Blank("B" + i, "part", from, IN.length(length)));
+            from = from.plus(IN.length(length)).plus(IN.length(kerf));
+        }
+        Strip strip = new Strip("S0", Length.ZERO, IN.length("3"), Optional.of("R1"), blanks);
+        return pieces(board, kerf, section(board, List.of(strip)));
+    }
+
+    private static Section section(Board board, List<Strip> strips) {
+        Length to = board.length().minus(board.endTrim().far());
+        return new Section("1", board.endTrim().near(), to, Edge.LEFT, Length.ZERO, strips);
+    }
+
+    static Pieces pieces(Board board, String kerf, Section... sections) {
+        Job job = new Job(
+                "one board",
+                Unit.INCH,
+                Saw.of(IN.length(kerf), IN.length(kerf)),
+                TestRip.NONE,
+                new Keep(IN.length("12"), IN.length("1")),
+                Map.of(new Species("maple"), new BigDecimal("6")),
+                BigDecimal.ONE,
+                Optional.empty(),
+                List.of(board),
+                List.of(),
+                List.of(Part.of("part", IN.length("22 1/2"), IN.length("3"), IN.length("3/4"))
+                        .build()),
+                Limits.NONE);
+        return new Pieces(
+                job,
+                new Plan(
+                        "one board",
+                        Unit.INCH,
+                        Plan.Status.COMPLETE,
+                        Make.cost("0", "0", "0", "0", "0", "0", true),
+                        Make.tally("0", "0", "0", "0", "0", "0"),
+                        List.of(new CutBoard(board.id(), List.of(sections))),
+                        List.of(IN.setting("R1", "3")),
+                        List.of(),
+                        List.of(),
+                        List.of(),
+                        List.of(),
+                        List.of()));
+    }
+
+    static Board maple(String width, String length) {
+        return Board.measured("m", "maple", IN.length("3/4"), IN.length(width), IN.length(length))
+                .build();
+    }
+}
