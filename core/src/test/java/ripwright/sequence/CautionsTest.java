@@ -58,7 +58,7 @@ class CautionsTest {
                 .tries(1)
                 .stack(maple("m", "18", "30"))
                 .rack(offcut("k", "7", "12"))
-                .wants(part("a", "30", "6"), part("b", "30", "5.9"), part("c", "30", "2"), part("d", "30", "1.9"))
+                .wants(part("a", "30", "6"), part("b", "30", "5.8"), part("c", "30", "2"), part("d", "30", "1.8"))
                 .plan(cut(
                         0,
                         section(

@@ -5,12 +5,17 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Optional;
+import java.util.SplittableRandom;
 import org.apache.commons.numbers.fraction.BigFraction;
 import org.junit.jupiter.api.Test;
 import ripwright.job.Job;
+import ripwright.job.Keep;
+import ripwright.measure.Length;
 import ripwright.measure.Money;
 import ripwright.pattern.Layout;
 import ripwright.plan.Plan;
+import ripwright.replay.Replay;
 import ripwright.saw.TestRip;
 import ripwright.testing.HandRule;
 import ripwright.testing.LayoutCost;
@@ -19,6 +24,17 @@ import ripwright.testing.Seeds;
 
 /** Drawn jobs, cut by the hand rule. */
 class RandomPlansTest {
+    @Test
+    void every_plan_can_be_made_and_reckons_as_the_contract_says() {
+        int[] tested = new int[1];
+        Seeds.each(1_000, RandomPlansTest::proved, job -> {
+            Optional<Plan> plan = plan(job);
+            plan.ifPresent(there -> assertThat(Replay.faults(job, there)).isEmpty());
+            if (plan.filter(there -> !there.testBlanks().isEmpty()).isPresent()) tested[0]++;
+        });
+        assertThat(tested[0]).isGreaterThan(200);
+    }
+
     @Test
     void without_tests_a_plan_costs_what_a_plain_reckoning_of_its_layouts_says() {
         Seeds.each(600, RandomJobs::growing, drawn -> {
@@ -62,13 +78,38 @@ class RandomPlansTest {
         });
     }
 
+    /** A drawn job, every other one with tests and with offcuts kept only when they are large, so that waste is. */
+    private static Job proved(SplittableRandom random, int size) {
+        Job job = RandomJobs.growing(random, size);
+        if (random.nextBoolean()) return job;
+        Keep keep = new Keep(inches(random.nextInt(15, 45)), inches(random.nextInt(1, 6)));
+        return with(job, new TestRip(job.testRip().length(), random.nextInt(1, 4)), keep);
+    }
+
+    private static Length inches(int inches) {
+        return Length.inches(String.valueOf(inches));
+    }
+
+    /** Empty when the hand rule leaves no wood to prove a setting on. */
+    private static Optional<Plan> plan(Job job) {
+        try {
+            return Optional.of(new Sequencer(job, HandRule.plan(job), Money.ZERO).plan());
+        } catch (NoTestWoodException e) {
+            return Optional.empty();
+        }
+    }
+
     private static Job untested(Job job) {
+        return with(job, TestRip.NONE, job.keep());
+    }
+
+    private static Job with(Job job, TestRip testRip, Keep keep) {
         return new Job(
                 job.name(),
                 job.units(),
                 job.saw(),
-                TestRip.NONE,
-                job.keep(),
+                testRip,
+                keep,
                 job.prices(),
                 job.salvage(),
                 job.labor(),

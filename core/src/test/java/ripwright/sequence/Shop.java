@@ -1,5 +1,7 @@
 package ripwright.sequence;
 
+import static org.assertj.core.api.Assertions.assertThat;
+
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
@@ -16,6 +18,7 @@ import ripwright.measure.Unit;
 import ripwright.pattern.Layout;
 import ripwright.plan.Plan;
 import ripwright.plan.Step;
+import ripwright.replay.Replay;
 import ripwright.saw.Labor;
 import ripwright.saw.Saw;
 import ripwright.saw.TestRip;
@@ -147,8 +150,12 @@ final class Shop {
                 Limits.NONE);
     }
 
+    /** The plan, replayed. */
     Plan plan(Layout... layouts) {
-        return new Sequencer(job(), List.of(layouts), Money.ZERO).plan();
+        Job job = job();
+        Plan plan = new Sequencer(job, List.of(layouts), Money.ZERO).plan();
+        assertThat(Replay.faults(job, plan)).isEmpty();
+        return plan;
     }
 
     /** A plan's steps as lines: {@code rip S1 at R1 -> S1, S2}. */
