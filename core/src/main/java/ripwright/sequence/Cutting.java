@@ -72,6 +72,27 @@ final class Cutting {
                 sectionsOf(board).stream().map(SectionCut::section).toList());
     }
 
+    /** The id of what it is left of. */
+    String source(int board, Leftover leftover) {
+        return switch (leftover.of()) {
+            case BOARD -> job.board(board).id();
+            case SECTION -> section(board, leftover).id();
+            case STRIP ->
+                section(board, leftover).strips().get(leftover.strip()).id();
+        };
+    }
+
+    /** The place of the setting whose rips free it; -1 when it is there before the first. */
+    int freedBy(int board, Leftover leftover) {
+        if (leftover.of() == Leftover.Of.BOARD) return -1;
+        List<StripCut> strips = section(board, leftover).strips();
+        return settingOf(strips.get(leftover.of() == Leftover.Of.SECTION ? strips.size() - 1 : leftover.strip()));
+    }
+
+    private SectionCut section(int board, Leftover leftover) {
+        return sectionsOf(board).get(leftover.section());
+    }
+
     private void nameSettings(List<Layout> layouts) {
         SortedMap<Long, NavigableSet<Long>> thicknesses = new TreeMap<>(Comparator.reverseOrder());
         Map<Long, Integer> strips = new HashMap<>();
@@ -88,7 +109,7 @@ final class Cutting {
         }
         thicknesses.forEach((width, those) -> {
             settingOfWidth.put(width, settings.size());
-            settings.add(new RipSetting(ids.numbered("R"), width, those, strips.getOrDefault(width, 0)));
+            settings.add(new RipSetting(ids.next(Ids.Kind.SETTING), width, those, strips.getOrDefault(width, 0)));
         });
     }
 
@@ -115,7 +136,7 @@ final class Cutting {
         long offset = 0;
         for (Layout.Strip strip : section.strips()) {
             Optional<String> setting = board.ripped() ? Optional.empty() : Optional.of(settingId(strip.width()));
-            String id = ids.numbered("S");
+            String id = ids.next(Ids.Kind.STRIP);
             Strip named = new Strip(id, new Length(offset), new Length(strip.width()), setting, blanks(strip));
             List<Part> parts = strip.blanks().stream()
                     .map(blank -> job.parts().get(blank.part()))
@@ -135,7 +156,7 @@ final class Cutting {
         List<Blank> blanks = new ArrayList<>();
         for (Layout.Blank blank : strip.blanks()) {
             Part part = job.parts().get(blank.part());
-            blanks.add(new Blank(ids.numbered("B"), part.name(), new Length(blank.from()), part.blankLength()));
+            blanks.add(new Blank(ids.next(Ids.Kind.BLANK), part.name(), new Length(blank.from()), part.blankLength()));
         }
         return blanks;
     }

@@ -1,5 +1,6 @@
 package ripwright.sequence;
 
+import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.Map;
@@ -9,21 +10,54 @@ import ripwright.stock.Board;
 
 /**
  * Hands out the ids of a plan: no two alike, none a board's, and none with a {@code #}, so that an offcut may enter the
- * rack under its own.
+ * rack under its own. Where boards are called like S7 themselves, strips are called ST7 instead, and so on.
  */
 final class Ids {
+    /** What is numbered through the whole plan. */
+    enum Kind {
+        SETTING("F", "FENCE"),
+        STRIP("S", "ST"),
+        BLANK("B", "BL"),
+        TEST_BLANK("T", "TB"),
+        MARK("K", "MK");
+
+        private final String letter;
+        private final String otherwise;
+
+        Kind(String letter, String otherwise) {
+            this.letter = letter;
+            this.otherwise = otherwise;
+        }
+
+        private String prefix(Job job) {
+            return job.boards().stream().anyMatch(board -> isNumbered(board.id())) ? otherwise : letter;
+        }
+
+        private boolean isNumbered(String id) {
+            return id.length() > letter.length()
+                    && id.regionMatches(true, 0, letter, 0, letter.length())
+                    && id.chars().skip(letter.length()).allMatch(digit -> digit >= '0' && digit <= '9');
+        }
+    }
+
     /** Leaves room under the 300 characters an id may have. */
     private static final int LONGEST_STEM = 280;
 
     private final Set<String> taken = new HashSet<>();
     private final Map<String, Integer> last = new HashMap<>();
+    private final Map<Kind, String> prefixes = new EnumMap<>(Kind.class);
 
     Ids(Job job) {
         for (Board board : job.boards()) taken.add(board.id());
+        for (Kind kind : Kind.values()) prefixes.put(kind, kind.prefix(job));
     }
 
-    /** The next free one that starts with {@code prefix} and goes on with a number, from 1. */
-    String numbered(String prefix) {
+    /** The next of that kind. */
+    String next(Kind kind) {
+        return numbered(prefixes.getOrDefault(kind, kind.letter));
+    }
+
+    private String numbered(String prefix) {
         String id;
         do {
             id = prefix + last.merge(prefix, 1, Integer::sum);

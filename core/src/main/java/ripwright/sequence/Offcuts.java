@@ -58,26 +58,14 @@ final class Offcuts {
     }
 
     private void ofLayout(Layout layout, Cutting cutting, TestPlan tests) {
-        String board = job.board(layout.board()).id();
-        List<SectionCut> sections = cutting.sectionsOf(layout.board());
-        for (Leftover leftover : new Leftovers(job, layout).all()) {
-            String from = switch (leftover.of()) {
-                case BOARD -> board;
-                case SECTION -> sections.get(leftover.section()).id();
-                case STRIP ->
-                    sections.get(leftover.section())
-                            .strips()
-                            .get(leftover.strip())
-                            .id();
-            };
-            tests.rest(leftover.piece()).ifPresent(rest -> keep(from, rest));
-        }
+        for (Leftover leftover : new Leftovers(job, layout).all())
+            tests.rest(leftover.piece()).ifPresent(rest -> keep(cutting.source(layout.board(), leftover), rest));
     }
 
     private void keep(String from, Piece piece) {
         if (!salvage.keeps(piece)) return;
         String id = ids.offcut(piece.board());
-        String mark = id.codePointCount(0, id.length()) <= LONGEST_MARK ? id : ids.numbered("K");
+        String mark = id.codePointCount(0, id.length()) <= LONGEST_MARK ? id : ids.next(Ids.Kind.MARK);
         History history = new History(
                 Optional.of(mark),
                 Optional.empty(),

@@ -19,8 +19,7 @@ final class TestPlan {
     private final Job job;
     private final List<RipSetting> settings;
     private final List<ProvingBlank> blanks = new ArrayList<>();
-    private final Map<Piece, Integer> taken = new HashMap<>();
-    private final Map<Piece, TestWood> wood = new HashMap<>();
+    private final Map<Piece, Use> uses = new HashMap<>();
     private final Set<String> opened = new HashSet<>();
     private int crosscuts;
 
@@ -32,12 +31,13 @@ final class TestPlan {
         for (TestWoodChoice.Taken one :
                 choose(new TestWoodPool(job, layouts, cutting)).taken()) {
             blanks.add(blank(one, ids));
-            taken.merge(one.wood().piece, one.nth(), Math::max);
-            wood.put(one.wood().piece, one.wood());
+            uses.put(one.wood().piece, new Use(one.wood(), one.nth()));
             if (one.wood().uncut) opened.add(one.wood().from);
         }
-        taken.forEach((piece, count) -> crosscuts += woodOf(piece).cuts(count));
+        for (Use use : uses.values()) crosscuts += use.wood().cuts(use.count());
     }
+
+    private record Use(TestWood wood, int count) {}
 
     /**
      * A test blank and the place of the setting it is first needed at.
@@ -90,11 +90,8 @@ final class TestPlan {
 
     /** What test blanks leave of a piece. */
     Optional<Piece> rest(Piece piece) {
-        return taken.containsKey(piece) ? woodOf(piece).rest(taken.getOrDefault(piece, 0)) : Optional.of(piece);
-    }
-
-    private TestWood woodOf(Piece piece) {
-        return Optional.ofNullable(wood.get(piece)).orElseThrow();
+        Use use = uses.get(piece);
+        return use == null ? Optional.of(piece) : use.wood().rest(use.count());
     }
 
     private TestWoodChoice.Answer choose(TestWoodPool pool) {
@@ -125,7 +122,7 @@ final class TestPlan {
     private ProvingBlank blank(TestWoodChoice.Taken one, Ids ids) {
         Piece piece = one.wood().blank(one.nth());
         TestBlank blank = new TestBlank(
-                ids.numbered("T"),
+                ids.next(Ids.Kind.TEST_BLANK),
                 one.wood().from,
                 one.wood().source,
                 new Length(piece.narrowWidth()),

@@ -2,7 +2,6 @@ package ripwright.sequence;
 
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -13,9 +12,9 @@ import ripwright.plan.TestBlank.Source;
 /**
  * Chooses the wood for a set of test chains: for each in turn, earliest and so widest first, from the rack, else from
  * waste, else fresh; and among wood of one source so that all together costs least. What serves one chain serves every
- * later one of its thickness, so taking the best source for the hardest chain first wastes none. Branch and bound, exact
- * while it looks at no more than {@value #MOST_NODES} choices, else the best of those; the first it finds takes the
- * cheapest each time.
+ * later one of its thickness, so taking the best source for the hardest chain first wastes none, and where that finds no
+ * wood there is none. Branch and bound, exact while it looks at no more than {@value #MOST_NODES} choices, else the best
+ * of those; the first it finds takes the cheapest each time.
  */
 final class TestWoodChoice {
     private static final int MOST_NODES = 2_000;
@@ -25,7 +24,7 @@ final class TestWoodChoice {
     private final List<RipSetting> settings;
     private final List<TestChain> chains;
     private final long ripKerf;
-    private final List<Map<Source, List<TestWood>>> candidates = new ArrayList<>();
+    private final Map<Need, List<TestWood>> candidates = new HashMap<>();
     private final Map<Integer, Use> uses = new HashMap<>();
     private final List<Taken> taken = new ArrayList<>();
     private Optional<Answer> best = Optional.empty();
@@ -38,12 +37,6 @@ final class TestWoodChoice {
         this.settings = settings;
         this.chains = chains;
         this.ripKerf = ripKerf;
-        for (TestChain chain : chains) {
-            TestChain before = candidates.isEmpty() ? chain : chains.get(candidates.size() - 1);
-            boolean alike =
-                    !candidates.isEmpty() && before.first() == chain.first() && before.thickness() == chain.thickness();
-            candidates.add(alike ? candidates.get(candidates.size() - 1) : new EnumMap<>(Source.class));
-        }
         choose(0, Money.ZERO);
     }
 
@@ -68,6 +61,8 @@ final class TestWoodChoice {
         }
     }
 
+    private record Need(int first, long thickness, Source source) {}
+
     private record Use(TestWood wood, int count) {}
 
     /** The best choice; empty when some chain finds no wood. */
@@ -88,8 +83,8 @@ final class TestWoodChoice {
             return;
         }
         deepest = Math.max(deepest, chain);
-        for (TestWood next : options(chain)) {
-            if (nodes++ >= MOST_NODES && best.isPresent()) return;
+        for (TestWood next : options(chains.get(chain))) {
+            if (nodes++ >= MOST_NODES) return;
             int count = count(next) + 1;
             Use before = uses.put(next.number, new Use(next, count));
             taken.add(new Taken(chains.get(chain), next, count));
@@ -114,15 +109,13 @@ final class TestWoodChoice {
     }
 
     /** What of the best source that is left can serve the chain, cheapest first. */
-    private List<TestWood> options(int chain) {
-        long width = settings.get(chains.get(chain).first()).width() + ripKerf;
+    private List<TestWood> options(TestChain chain) {
         for (Source source : Source.values()) {
             List<TestWood> left =
                     candidates
-                            .get(chain)
-                            .computeIfAbsent(source, key -> candidates(chains.get(chain), width, key))
+                            .computeIfAbsent(new Need(chain.first(), chain.thickness(), source), this::candidates)
                             .stream()
-                            .filter(one -> isFree(one) && one.yields(count(one) + 1, width))
+                            .filter(one -> isFree(one) && one.yields(count(one) + 1, widthAt(chain.first())))
                             .sorted(Comparator.comparing((TestWood one) -> added(one, count(one) + 1))
                                     .thenComparing(one -> -count(one))
                                     .thenComparing(one -> one.piece.clearLength())
@@ -133,6 +126,11 @@ final class TestWoodChoice {
         return List.of();
     }
 
+    /** How wide a blank must be to be ripped there. */
+    private long widthAt(int setting) {
+        return settings.get(setting).width() + ripKerf;
+    }
+
     /** Blanks come from one end of a piece only. */
     private boolean isFree(TestWood one) {
         Use use = uses.get(one.number);
@@ -140,12 +138,12 @@ final class TestWoodChoice {
     }
 
     /** As many as could be needed if each gave but one. */
-    private List<TestWood> candidates(TestChain chain, long width, Source source) {
+    private List<TestWood> candidates(Need need) {
         return wood.stream()
-                .filter(one -> one.source == source
-                        && one.after < chain.first()
-                        && one.piece.board().millsTo().nanometers() == chain.thickness()
-                        && one.yields(1, width))
+                .filter(one -> one.source == need.source()
+                        && one.after < need.first()
+                        && one.piece.board().millsTo().nanometers() == need.thickness()
+                        && one.yields(1, widthAt(need.first())))
                 .sorted(Comparator.comparing((TestWood one) -> one.loss(1))
                         .thenComparing(one -> one.piece.clearLength())
                         .thenComparing(one -> one.number))

@@ -39,17 +39,13 @@ final class TestWoodPool {
     }
 
     private void leftover(int board, Leftover leftover) {
-        Source source = salvage.keeps(leftover.piece()) ? Source.FRESH : Source.WASTE;
-        String from = job.board(board).id();
-        int after = -1;
-        if (leftover.of() != Leftover.Of.BOARD) {
-            SectionCut section = cutting.sectionsOf(board).get(leftover.section());
-            boolean beside = leftover.of() == Leftover.Of.SECTION;
-            StripCut last = section.strips().get(beside ? section.strips().size() - 1 : leftover.strip());
-            from = beside ? section.id() : last.id();
-            after = cutting.settingOf(last);
-        }
-        add(leftover.piece(), source, from, after, leftover.nearEnd(), leftover.farEnd());
+        add(
+                leftover.piece(),
+                salvage.keeps(leftover.piece()) ? Source.FRESH : Source.WASTE,
+                cutting.source(board, leftover),
+                cutting.freedBy(board, leftover),
+                leftover.nearEnd(),
+                leftover.farEnd());
     }
 
     private void add(Piece piece, Source source, String from, int after, boolean nearEnd, boolean farEnd) {

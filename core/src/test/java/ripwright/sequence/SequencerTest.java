@@ -16,6 +16,7 @@ import static ripwright.sequence.Shop.strip;
 import java.math.BigDecimal;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import ripwright.bill.Part;
 import ripwright.job.Job;
 import ripwright.measure.Length;
 import ripwright.measure.Money;
@@ -26,6 +27,7 @@ import ripwright.plan.Plan;
 import ripwright.stock.Board;
 import ripwright.stock.Defect;
 import ripwright.stock.Edge;
+import ripwright.stock.History;
 
 /** Small plans, checked by hand. */
 class SequencerTest {
@@ -54,10 +56,10 @@ class SequencerTest {
         assertThat(lines(bench().plan(benchLayout())))
                 .containsExactly(
                         "1 breakdown m-1 -> m-1/1, m-1/A",
-                        "2 rip m-1/1 at R1 -> S1",
-                        "3 check S1 at R1",
-                        "4 rip m-1/1 at R1 -> S2",
-                        "5 rip m-1/1 at R2 -> S3",
+                        "2 rip m-1/1 at F1 -> S1",
+                        "3 check S1 at F1",
+                        "4 rip m-1/1 at F1 -> S2",
+                        "5 rip m-1/1 at F2 -> S3",
                         "6 blank S1 at stop 20 -> B1, B2",
                         "7 blank S2 at stop 20 -> B3, m-1/B",
                         "8 blank S3 at stop 12 -> B4, B5");
@@ -140,15 +142,24 @@ class SequencerTest {
     }
 
     @Test
-    void ids_of_boards_are_given_to_nothing_else_and_no_offcut_has_a_number_sign() {
-        Shop shop = bench().stack(maple("S1", "3", "14"), maple("m-1/A", "3", "14"), maple("R1", "3", "14"));
-        Plan plan = shop.plan(benchLayout());
+    void ids_of_boards_are_given_to_nothing_else() {
+        Plan plan = bench().stack(maple("m-1/1", "3", "14"), maple("m-1/A", "3", "14"))
+                .plan(benchLayout());
 
-        assertThat(plan.settings()).extracting(setting -> setting.id()).containsExactly("R2", "R3");
-        assertThat(plan.boards().get(0).sections().get(0).strips())
-                .extracting(strip -> strip.id())
-                .containsExactly("S2", "S3", "S4");
+        assertThat(plan.boards().get(0).sections())
+                .extracting(section -> section.id())
+                .containsExactly("m-1/2");
         assertThat(plan.offcuts()).extracting(Offcut::id).containsExactly("m-1/B", "m-1/C");
+    }
+
+    @Test
+    void where_boards_are_named_like_strips_strips_are_named_otherwise() {
+        Plan plan = bench().stack(maple("s12", "3", "14"), maple("B2", "3", "14"), maple("F1", "3", "14"))
+                .plan(benchLayout());
+
+        assertThat(lines(plan))
+                .startsWith("1 breakdown m-1 -> m-1/1, m-1/A", "2 rip m-1/1 at FENCE1 -> ST1")
+                .contains("6 blank ST1 at stop 20 -> BL1, BL2");
     }
 
     @Test
@@ -202,10 +213,10 @@ class SequencerTest {
                         "1 breakdown m-1 -> m-1/1, m-1/2",
                         "2 straighten m-1/1",
                         "3 straighten m-1/2",
-                        "4 rip m-1/1 at R1 -> S1",
-                        "5 check S1 at R1",
-                        "6 rip m-1/1 at R1 -> S2",
-                        "7 rip m-1/2 at R1 -> S3, m-1/A",
+                        "4 rip m-1/1 at F1 -> S1",
+                        "5 check S1 at F1",
+                        "6 rip m-1/1 at F1 -> S2",
+                        "7 rip m-1/2 at F1 -> S3, m-1/A",
                         "8 blank S1 at stop 40 -> B1",
                         "9 blank S2 at stop 40 -> B2",
                         "10 blank S3 at stop 40 -> B3");
@@ -312,13 +323,55 @@ class SequencerTest {
         assertThat(lines(plan))
                 .containsExactly(
                         "1 breakdown m-1 -> m-1/1",
-                        "2 rip m-1/1 at R1 -> S1",
-                        "3 check S1 at R1",
-                        "4 rip m-1/1 at R1 -> S2",
+                        "2 rip m-1/1 at F1 -> S1",
+                        "3 check S1 at F1",
+                        "4 rip m-1/1 at F1 -> S2",
                         "5 blank S1 at stop 18 -> B2",
                         "6 blank S1 at stop 14 -> B3",
                         "7 blank S2 -> B4, m-1/A, spare 40", // 2 before it and 38 behind
                         "8 blank S1 -> B1, spare 7/8"); // to 16 less a kerf
+    }
+
+    @Test
+    void a_fitted_part_can_be_no_longer_than_up_to_the_next_bad_wood() {
+        List<Defect> knots = List.of(
+                knot("2", "3", "1", "3", Defect.Blocks.ALL), // 2 in before it
+                knot("30", "31", "0", "2", Defect.Blocks.SHOW), // 5 in behind it
+                knot("26", "27", "2", "3", Defect.Blocks.ALL)); // beside the strip
+        Shop shop = new Shop()
+                .stack(maple("m-1", "4", "60").defects(knots))
+                .wants(part("door", "20", "2").face(Part.Face.SHOW).fitted(true));
+        Plan plan = shop.plan(cut(0, section("0", "60", strip("2", blank(0, "5")))));
+
+        assertThat(lines(plan)).endsWith("3 blank S1 -> B1, m-1/A, spare 7");
+    }
+
+    @Test
+    void sound_bad_wood_is_nothing_to_a_hidden_fitted_part() {
+        Shop shop = new Shop()
+                .stack(maple("m-1", "4", "60").defects(List.of(knot("30", "31", "0", "2", Defect.Blocks.SHOW))))
+                .wants(part("cleat", "20", "2").fitted(true));
+        Plan plan = shop.plan(cut(0, section("0", "60", strip("2", blank(0, "5")))));
+
+        assertThat(lines(plan)).endsWith("3 blank S1 -> B1, m-1/A, spare 40");
+    }
+
+    private static Defect knot(String from, String to, String left, String right, Defect.Blocks blocks) {
+        return new Defect(in(from), in(to), in(left), in(right), "knot", blocks);
+    }
+
+    @Test
+    void an_offcut_of_wood_without_any_price_has_none() {
+        Board oak = Board.measured("k", "oak", in("1"), in("4"), in("40"))
+                .onRack(History.UNKNOWN)
+                .build();
+        Shop shop = new Shop().stack(maple("m-1", "1", "5")).rack(oak).wants(part("rail", "20", "4"));
+        Plan plan = shop.plan(cut(1, section("0", "20", strip("4", blank(0, "0")))));
+
+        assertThat(plan.offcuts())
+                .singleElement()
+                .satisfies(rest -> assertThat(rest.piece().price()).isEmpty());
+        assertThat(plan.cost().net()).isEqualTo("0.00");
     }
 
     @Test

@@ -66,6 +66,15 @@ class TestChainsTest {
                         List.of(new TestChain(HALF, List.of(0, 1))), List.of(new TestChain(INCH, List.of(0, 1))));
     }
 
+    @Test
+    void of_many_thicknesses_one_that_goes_all_the_way_is_found() {
+        Long[] all = {nm("1"), nm("2"), nm("3"), nm("4"), nm("5")};
+        TestChains chains =
+                new TestChains(List.of(setting("4", all), setting("3", nm("3")), setting("2", all)), KERF, 1);
+
+        assertThat(only(chains)).containsExactly(new TestChain(nm("3"), List.of(0, 1, 2)));
+    }
+
     /** As many blanks as tries for each of the most settings that lie closer together than a kerf: no plan has fewer. */
     @Test
     void blanks_are_as_few_as_settings_closer_than_a_kerf_allow() {

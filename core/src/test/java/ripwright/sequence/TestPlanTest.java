@@ -52,18 +52,18 @@ class TestPlanTest {
                 .build();
         Plan plan = three().rack(offcut("k", "4", "14"), walnut).plan(threeLayout());
 
-        assertThat(blanks(plan)).containsExactly("T1 RACK k 4 in proves R1, R2", "T2 RACK w 3 in proves R3");
+        assertThat(blanks(plan)).containsExactly("T1 RACK k 4 in proves F1, F2", "T2 RACK w 3 in proves F3");
         assertThat(lines(plan))
                 .containsExactly(
                         "1 breakdown m-1 -> m-1/1",
                         "2 breakdown k -> T1",
                         "3 breakdown w -> T2, w/A",
-                        "4 test T1 at R1",
-                        "5 rip m-1/1 at R1 -> S1",
-                        "6 test T1 at R2",
-                        "7 rip m-1/1 at R2 -> S2",
-                        "8 test T2 at R3",
-                        "9 rip m-1/1 at R3 -> S3",
+                        "4 test T1 at F1",
+                        "5 rip m-1/1 at F1 -> S1",
+                        "6 test T1 at F2",
+                        "7 rip m-1/1 at F2 -> S2",
+                        "8 test T2 at F3",
+                        "9 rip m-1/1 at F3 -> S3",
                         "10 blank S1 at stop 30 -> B1",
                         "11 blank S2 at stop 30 -> B2",
                         "12 blank S3 at stop 30 -> B3");
@@ -90,7 +90,7 @@ class TestPlanTest {
         Plan plan = three().rack(offcut("j", "8", "12"), offcut("i", "8", "12"), offcut("k", "4", "30"))
                 .plan(threeLayout());
 
-        assertThat(blanks(plan)).containsExactly("T1 RACK k 4 in proves R1, R2", "T2 RACK k 4 in proves R3");
+        assertThat(blanks(plan)).containsExactly("T1 RACK k 4 in proves F1, F2", "T2 RACK k 4 in proves F3");
     }
 
     @Test
@@ -99,10 +99,10 @@ class TestPlanTest {
 
         assertThat(blanks(plan))
                 .containsExactly(
-                        "T1 RACK k 4 in proves R1, R2",
-                        "T2 RACK k 4 in proves R1, R2",
-                        "T3 RACK k 4 in proves R3",
-                        "T4 RACK k 4 in proves R3");
+                        "T1 RACK k 4 in proves F1, F2",
+                        "T2 RACK k 4 in proves F1, F2",
+                        "T3 RACK k 4 in proves F3",
+                        "T4 RACK k 4 in proves F3");
         // four blanks and three kerfs use it up: the fourth costs no cut
         assertThat(plan.tally().minutes()).isEqualTo("30.00");
         assertThat(plan.offcuts()).isEmpty();
@@ -113,7 +113,7 @@ class TestPlanTest {
         // Beside the strips 3 7/8 in are wasted, as offcuts are kept from 4 in.
         Plan plan = wasteful("20").rack(offcut("k", "4", "20")).plan(wastefulLayout("20"));
 
-        assertThat(blanks(plan)).containsExactly("T1 RACK k 4 in proves R1, R2");
+        assertThat(blanks(plan)).containsExactly("T1 RACK k 4 in proves F1, F2");
     }
 
     @Test
@@ -121,7 +121,7 @@ class TestPlanTest {
         // so the widest setting takes fresh wood, and as that blank goes on to the next, nothing else is asked
         Plan plan = wasteful("20").plan(wastefulLayout("20"));
 
-        assertThat(blanks(plan)).containsExactly("T1 FRESH m-2 9 in proves R1, R2");
+        assertThat(blanks(plan)).containsExactly("T1 FRESH m-2 9 in proves F1, F2");
         assertThat(lines(plan)).contains("2 breakdown m-2 -> T1, m-2/A");
     }
 
@@ -138,10 +138,10 @@ class TestPlanTest {
                 cut(0, section("0", "30", strip("6", blank(0, "0")))),
                 cut(1, section("0", "30", strip("3", blank(1, "0")), strip("2.9375", blank(2, "0")))));
 
-        assertThat(blanks(plan)).containsExactly("T1 RACK k 7 in proves R1, R2", "T2 WASTE m-1/1 3 3/4 in proves R3");
+        assertThat(blanks(plan)).containsExactly("T1 RACK k 7 in proves F1, F2", "T2 WASTE m-1/1 3 3/4 in proves F3");
         assertThat(lines(plan))
                 .containsSubsequence(
-                        "5 rip m-1/1 at R1 -> S1", "8 trim m-1/1 -> T2", "9 test T2 at R3", "10 rip m-2/1 at R3 -> S3");
+                        "5 rip m-1/1 at F1 -> S1", "8 trim m-1/1 -> T2", "9 test T2 at F3", "10 rip m-2/1 at F3 -> S3");
     }
 
     @Test
@@ -162,8 +162,8 @@ class TestPlanTest {
                         strip("2.75", blank(1, "0")),
                         strip("2.6875", blank(2, "0")))));
 
-        assertThat(blanks(plan)).containsExactly("T1 RACK k 5 in proves R1, R2", "T2 WASTE S1 4 in proves R3");
-        assertThat(lines(plan)).contains("7 trim S1 -> T2", "8 test T2 at R3");
+        assertThat(blanks(plan)).containsExactly("T1 RACK k 5 in proves F1, F2", "T2 WASTE S1 4 in proves F3");
+        assertThat(lines(plan)).contains("7 trim S1 -> T2", "8 test T2 at F3");
         // 3 settings x 6, 6 rips x 1.5, the top's end and T2's
         assertThat(plan.tally().minutes()).isEqualTo("29.00");
     }
@@ -197,7 +197,7 @@ class TestPlanTest {
                 .wants(part("a", "20", "2"));
         Plan plan = shop.plan(cut(0, section("0", "20", strip("2", blank(0, "0")))));
 
-        assertThat(blanks(plan)).containsExactly("T1 FRESH m-1 4 in proves R1");
+        assertThat(blanks(plan)).containsExactly("T1 FRESH m-1 4 in proves F1");
         assertThat(plan.offcuts())
                 .filteredOn(offcut -> offcut.from().equals("m-1"))
                 .extracting(Offcut::piece)
@@ -215,7 +215,7 @@ class TestPlanTest {
                 .rack(raw, offcut("j", "4", "12"))
                 .plan(threeLayout());
 
-        assertThat(blanks(plan)).contains("T2 RACK k 3 in proves R3");
+        assertThat(blanks(plan)).contains("T2 RACK k 3 in proves F3");
         assertThat(plan.offcuts())
                 .filteredOn(offcut -> offcut.from().equals("k"))
                 .singleElement()
@@ -237,7 +237,7 @@ class TestPlanTest {
                 new Shop().tries(1).stack(maple("m-1", "3", "30")).rack(tapered).wants(part("a", "30", "3"));
         Plan plan = shop.plan(cut(0, section("0", "30", strip("3", blank(0, "0")))));
 
-        assertThat(blanks(plan)).containsExactly("T1 RACK k 3.4 in proves R1"); // 4 - 2 x 12 / 40
+        assertThat(blanks(plan)).containsExactly("T1 RACK k 3.4 in proves F1"); // 4 - 2 x 12 / 40
         assertThat(plan.offcuts())
                 .singleElement()
                 .satisfies(rest -> assertThat(rest.piece().width()).isEqualTo(in("2")));
@@ -260,7 +260,7 @@ class TestPlanTest {
                         "2 breakdown k -> T1",
                         "3 mill T1",
                         "4 straighten T1",
-                        "5 test T1 at R1");
+                        "5 test T1 at F1");
         assertThat(plan.testBlanks()).singleElement().satisfies(blank -> {
             assertThat(blank.thickness()).isEqualTo(in("1"));
             assertThat(blank.width()).isEqualTo(in("4"));
@@ -293,7 +293,7 @@ class TestPlanTest {
                 .wants(part("a", "20", "2"));
         Plan plan = shop.plan(cut(1, section("0", "20", strip("2", blank(0, "0")))));
 
-        assertThat(blanks(plan)).containsExactly("T1 FRESH k 4 in proves R1");
+        assertThat(blanks(plan)).containsExactly("T1 FRESH k 4 in proves F1");
     }
 
     @Test
@@ -314,6 +314,17 @@ class TestPlanTest {
                         .rack(offcut("k", "4", "40"))
                         .plan(threeLayout()))
                 .isInstanceOf(NoTestWoodException.class);
+    }
+
+    /** Each of many offcuts serves the many tries of the first setting, and none is left for the last: found out soon. */
+    @Test
+    void wood_that_runs_out_late_is_found_out_soon() {
+        Shop shop = three().tries(20);
+        for (int i = 0; i < 39; i++) shop.rack(offcut("k" + i, "4", "12"));
+
+        assertThatThrownBy(() -> shop.plan(threeLayout()))
+                .isInstanceOf(NoTestWoodException.class)
+                .hasMessageContaining("at 2 7/16 in");
     }
 
     private static Shop wasteful(String length) {
