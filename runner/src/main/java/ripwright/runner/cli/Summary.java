@@ -92,6 +92,7 @@ final class Summary {
         Cost cost = plan.cost();
         boolean isShort = plan.status() == Plan.Status.SHORT;
         String such = isShort ? "No plan that makes as much" : "No plan";
+        if (cost.bound().signum() <= 0 && cost.net().signum() > 0) return "How cheap a plan could be is not known.";
         if (cost.proven()) return such + " can be cheaper; that is proven.";
         String floor = such + " can cost less than " + cost.bound().toPlainString();
         if (cost.net().signum() <= 0) return floor + ".";
