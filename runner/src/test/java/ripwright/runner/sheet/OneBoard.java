@@ -74,7 +74,7 @@ final class OneBoard {
     }
 
     Plan plan() {
-        Board offcut = Board.measured(with(" O1"), name, THICK, Length.millimeters("120"), Length.millimeters("746.8"))
+        Board offcut = Board.measured(with(" O1"), name, THICK, Length.millimeters("120"), Length.millimeters("836.8"))
                 .endTrim(Length.ZERO, Length.millimeters("15"))
                 .onRack(new History(Optional.of(with(" mark")), Optional.empty(), Optional.of(name), Optional.empty()))
                 .build();

@@ -2,6 +2,7 @@ package ripwright.runner.sheet.drawing;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
 import ripwright.measure.Length;
 import ripwright.measure.Unit;
 import ripwright.runner.sheet.drawing.Line.Pen;
@@ -61,7 +62,7 @@ public final class BoardDrawing {
 
     private void title(Paper paper) {
         Board board = map.board();
-        String id = Lettering.TITLE.fitted(board.id(), 26_000);
+        String id = Lettering.TITLE.fitted(Isolated.name(board.id()), 26_000);
         paper.words(new Words(Lettering.TITLE, Anchor.START, LEFT, TITLE, id));
         long x = LEFT + Lettering.TITLE.width(id) + 700;
         paper.words(new Words(Lettering.LABEL, Anchor.START, 0, TITLE, name));
@@ -70,9 +71,10 @@ public final class BoardDrawing {
         String width = board.tapered()
                 ? tape(board.width()) + " tapering to " + tape(board.widthAtFarEnd())
                 : tape(board.width());
-        String text = board.species() + ", " + thickness + " × " + width + " × " + tape(board.length())
-                + " " + units.symbol()
-                + (board.crook().isZero() ? "" : ", crook " + tape(board.crook()));
+        String text =
+                Isolated.name(board.species().name()) + ", " + thickness + " × " + width + " × " + tape(board.length())
+                        + " " + units.symbol()
+                        + (board.crook().isZero() ? "" : ", crook " + tape(board.crook()));
         long grain = RIGHT - 9_000;
         paper.words(new Words(Lettering.LABEL, Anchor.START, x, TITLE, Lettering.LABEL.fitted(text, grain - x - 500)));
         paper.words(new Words(Lettering.LABEL, Anchor.START, grain, TITLE, "grain"));
@@ -149,7 +151,7 @@ public final class BoardDrawing {
         for (PlacedSection placed : sections) {
             long start = frame.x(placed.region().from());
             long end = frame.x(placed.region().to());
-            String text = placed.section().id() + " \u2013 "
+            String text = Isolated.name(placed.section().id()) + " \u2013 "
                     + tape(placed.section().to().minus(placed.section().from())) + " long";
             String fitted = Lettering.ID.fitted(text, end - start - 1_600);
             long gap = fitted.isEmpty() ? 0 : Lettering.ID.width(fitted) / 2 + 300;
@@ -160,7 +162,8 @@ public final class BoardDrawing {
     }
 
     private long unplaced(Paper paper, long top) {
-        String text = "Not shown: " + String.join(", ", map.unplaced());
+        String text =
+                "Not shown: " + map.unplaced().stream().map(Isolated::name).collect(Collectors.joining(", "));
         paper.words(
                 new Words(Lettering.LABEL, Anchor.START, LEFT, top + 900, Lettering.LABEL.fitted(text, RIGHT - LEFT)));
         return top + Callouts.ROW;

@@ -31,7 +31,10 @@ final class Description {
     }
 
     private void section(StringBuilder text, Section section) {
-        text.append(" Section ").append(section.id()).append(" from ").append(units.nearest(section.from()));
+        text.append(" Section ")
+                .append(Isolated.name(section.id()))
+                .append(" from ")
+                .append(units.nearest(section.from()));
         text.append(" to ").append(units.nearest(section.to()));
         text.append(section.referenceEdge() == Edge.LEFT ? ", left" : ", right").append(" edge on the fence");
         section.strips().forEach(strip -> strip(text, strip));
@@ -40,14 +43,14 @@ final class Description {
 
     private void strip(StringBuilder text, Strip strip) {
         text.append("; strip ")
-                .append(strip.id())
+                .append(Isolated.name(strip.id()))
                 .append(", ")
                 .append(units.nearest(strip.width()))
                 .append(" wide");
         if (strip.blanks().isEmpty()) return;
         text.append(": ")
                 .append(strip.blanks().stream()
-                        .map(blank -> blank.id() + " " + blank.part())
+                        .map(blank -> Isolated.name(blank.id()) + " " + Isolated.name(blank.part()))
                         .collect(Collectors.joining(", ")));
     }
 
@@ -55,6 +58,7 @@ final class Description {
         String ids = map.pieces().stream()
                 .filter(piece -> piece.fate() == fate)
                 .map(Piece::id)
+                .map(Isolated::name)
                 .collect(Collectors.joining(", "));
         if (!ids.isEmpty())
             text.append(' ').append(what).append(": ").append(ids).append('.');

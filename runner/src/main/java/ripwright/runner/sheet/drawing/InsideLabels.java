@@ -72,7 +72,9 @@ final class InsideLabels {
 
     private void defect(Defect defect) {
         Box box = box(defect);
-        callouts.name(new Spot(box.center(), box.middle()), Lettering.LABEL.fitted(defect.kind(), LONGEST_CALLOUT));
+        callouts.name(
+                new Spot(box.center(), box.middle()),
+                Lettering.LABEL.fitted(Isolated.name(defect.kind()), LONGEST_CALLOUT));
     }
 
     private static boolean thin(Box strip) {
@@ -122,7 +124,7 @@ final class InsideLabels {
 
     private void strip(PlacedStrip placed) {
         Box strip = frame.box(placed.region());
-        String id = placed.strip().id();
+        String id = Isolated.name(placed.strip().id());
         if (thin(strip)) {
             callouts.name(
                     new Spot(strip.left() + Math.min(strip.width() / 2, 1_500), strip.middle()),
@@ -148,9 +150,10 @@ final class InsideLabels {
                     .filter(cut -> cut.way() == Way.ACROSS_STRIP && touches(cut, blank, placed))
                     .flatMapToInt(cut -> cut.step().stream())
                     .max();
-            blanks.add(blank.id() + " " + blank.part() + (step.isPresent() ? " (" + step.getAsInt() + ")" : ""));
+            blanks.add(Isolated.name(blank.id()) + " " + Isolated.name(blank.part())
+                    + (step.isPresent() ? " (" + step.getAsInt() + ")" : ""));
         }
-        return placed.strip().id() + (blanks.isEmpty() ? "" : ": " + String.join(", ", blanks));
+        return Isolated.name(placed.strip().id()) + (blanks.isEmpty() ? "" : ": " + String.join(", ", blanks));
     }
 
     private static boolean touches(SawCut cut, Blank blank, PlacedStrip strip) {
@@ -165,11 +168,12 @@ final class InsideLabels {
         Box box = frame.box(piece.region());
         boolean blank = piece.fate() == Fate.BLANK;
         if (blank && thin(box)) return; // its strip's callout names it
-        String name = parts.getOrDefault(piece.id(), "");
+        String id = Isolated.name(piece.id());
+        String name = Isolated.name(parts.getOrDefault(piece.id(), ""));
         Box room = room(box);
-        if (box.height() >= TWO_LINES && !name.isEmpty() && twoLines(box, piece.id(), name)) return;
-        String label = name.isEmpty() ? piece.id() : piece.id() + " " + name;
-        String fitted = thin(box) ? "" : fitted(piece.id(), label, room.width());
+        if (box.height() >= TWO_LINES && !name.isEmpty() && twoLines(box, id, name)) return;
+        String label = name.isEmpty() ? id : id + " " + name;
+        String fitted = thin(box) ? "" : fitted(id, label, room.width());
         if (fitted.isEmpty()) {
             callouts.name(new Spot(box.center(), box.middle()), Lettering.LABEL.fitted(label, LONGEST_CALLOUT));
             return;

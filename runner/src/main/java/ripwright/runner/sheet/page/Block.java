@@ -2,6 +2,7 @@ package ripwright.runner.sheet.page;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * One piece of work.
@@ -12,11 +13,17 @@ import java.util.Optional;
  * @param table to what
  */
 public record Block(String stage, String heading, List<String> notes, Optional<Table> table) {
-    private static final int FEW_ROWS = 14;
+    private static final int FEW_ROWS = 8;
 
     /** Keeps a copy of the list. */
     public Block {
         notes = List.copyOf(notes);
+    }
+
+    /** This, with more notes at the end. */
+    Block with(List<String> more) {
+        return new Block(
+                stage, heading, Stream.concat(notes.stream(), more.stream()).toList(), table);
     }
 
     /** Whether it is small enough to be kept on one page. */

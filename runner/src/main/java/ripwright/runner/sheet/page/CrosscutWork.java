@@ -10,6 +10,7 @@ import java.util.stream.Collectors;
 import ripwright.bill.Part;
 import ripwright.measure.Length;
 import ripwright.plan.Step;
+import ripwright.runner.sheet.drawing.Isolated;
 import ripwright.runner.sheet.page.Table.Column;
 import ripwright.runner.sheet.page.Table.Group;
 
@@ -58,7 +59,9 @@ final class CrosscutWork {
             row.add(Cell.text(part));
             row.add(Cell.ticks(blanks.stream()
                     .map(blank -> StepCells.tick(
-                            step, blank.blank().id(), blank.blank().id() + " at " + tape.read(startOf(blank))))
+                            step,
+                            blank.blank().id(),
+                            Isolated.name(blank.blank().id()) + " at " + tape.read(startOf(blank))))
                     .toList()));
             rows.add(row);
         });
@@ -66,7 +69,7 @@ final class CrosscutWork {
             List<Cell> row = start(step, rows.isEmpty(), height);
             row.add(Cell.text("left over"));
             row.add(Cell.ticks(others.stream()
-                    .map(id -> StepCells.tick(step, id, id + ", " + leftover(id)))
+                    .map(id -> StepCells.tick(step, id, Isolated.name(id) + ", " + leftover(id)))
                     .toList()));
             rows.add(row);
         }

@@ -14,6 +14,7 @@ import ripwright.plan.Blank;
 import ripwright.plan.Offcut;
 import ripwright.plan.Plan;
 import ripwright.plan.Shortage;
+import ripwright.runner.sheet.drawing.Isolated;
 import ripwright.runner.sheet.page.Table.Group;
 import ripwright.stock.Board;
 import ripwright.stock.History;
@@ -126,7 +127,7 @@ final class Finish {
         Shortage.Buy buy = shortage.buy();
         String wood = buy.species().isEmpty()
                 ? "any"
-                : buy.species().stream().map(Species::name).collect(joining(" or "));
+                : buy.species().stream().map(Species::name).map(Isolated::name).collect(joining(" or "));
         return Group.of(List.of(
                 Cell.id(shortage.part()),
                 Cell.number(Integer.toString(shortage.count())),

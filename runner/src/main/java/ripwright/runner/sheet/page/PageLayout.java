@@ -49,16 +49,20 @@ public final class PageLayout {
         List<Run> runs = Run.of(plan.steps());
         List<Run> stops =
                 runs.stream().filter(run -> run.work() == Run.Work.STOP).toList();
-        return runs.stream()
-                .map(run -> switch (run.work()) {
-                    case BREAKDOWN -> rough.breakdown(run.steps());
-                    case MILL -> rough.mill(run.steps());
-                    case STRAIGHTEN -> rough.straighten(run.steps());
-                    case RIP -> rips.block(run);
-                    case STOP -> crosscuts.stop(run, stops.indexOf(run) + 1, stops.size());
-                    case FIT -> crosscuts.fit(run.steps());
-                    case TRIM -> crosscuts.trim(run.steps());
-                })
-                .toList();
+        CautionNotes cautions = new CautionNotes(plan);
+        List<Block> blocks = new ArrayList<>();
+        for (Run run : runs) {
+            Block block = switch (run.work()) {
+                case BREAKDOWN -> rough.breakdown(run.steps());
+                case MILL -> rough.mill(run.steps());
+                case STRAIGHTEN -> rough.straighten(run.steps());
+                case RIP -> rips.block(run);
+                case STOP -> crosscuts.stop(run, stops.indexOf(run) + 1, stops.size());
+                case FIT -> crosscuts.fit(run.steps());
+                case TRIM -> crosscuts.trim(run.steps());
+            };
+            blocks.add(block.with(cautions.about(run.steps())));
+        }
+        return blocks;
     }
 }

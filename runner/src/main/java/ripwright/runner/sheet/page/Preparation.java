@@ -3,8 +3,8 @@ package ripwright.runner.sheet.page;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import ripwright.plan.Caution;
 import ripwright.plan.Plan;
+import ripwright.runner.sheet.drawing.Isolated;
 import ripwright.runner.sheet.page.Table.Group;
 import ripwright.runner.sheet.place.BoardMap;
 import ripwright.stock.Board;
@@ -12,9 +12,6 @@ import ripwright.stock.History;
 
 /** What comes before the first cut: what to mind and what to fetch. */
 final class Preparation {
-    private static final String MANUALS_FIRST =
-            "The saws' manuals, local rules and licensed practice go before this sheet; if a step goes against them, leave it.";
-
     private final Plan plan;
     private final List<BoardMap> maps;
     private final Tape tape;
@@ -33,15 +30,7 @@ final class Preparation {
     }
 
     private Block mind() {
-        List<String> notes = new ArrayList<>();
-        notes.add(
-                "This sheet says where to cut, not how to stay safe. The manual of each saw, the rules where you work and"
-                        + " licensed practice come first; if a step goes against them, leave it.");
-        for (Caution caution : plan.cautions()) {
-            String steps = caution.steps().isEmpty() ? "" : StepNumbers.of(caution.steps()) + ": ";
-            notes.add(steps + caution.text());
-        }
-        return new Block("", "Cautions", notes, Optional.empty());
+        return new Block("", "Cautions", new CautionNotes(plan).general(), Optional.empty());
     }
 
     private Block pull() {
@@ -87,7 +76,7 @@ final class Preparation {
         if (!board.fromRack()) return "stack";
         return board.history()
                 .flatMap(History::since)
-                .map(since -> "rack, since " + since)
+                .map(since -> "rack, since " + Isolated.name(since))
                 .orElse("rack");
     }
 }

@@ -3,11 +3,13 @@ package ripwright.runner.sheet.page;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import ripwright.measure.Length;
 import ripwright.plan.Plan;
 import ripwright.plan.Setting;
 import ripwright.plan.Step;
 import ripwright.plan.TestBlank;
+import ripwright.runner.sheet.drawing.Isolated;
 import ripwright.runner.sheet.page.Table.Group;
 
 /** What is done at one rip setting: the test, the first strip and its check, the rest. */
@@ -59,8 +61,8 @@ final class RipWork {
         List<String> others = ids.stream().filter(id -> !id.equals(first)).toList();
         return others.isEmpty()
                 ? List.of()
-                : List.of("If " + first + " comes out wrong, move the fence and try again on "
-                        + String.join(", then ", others) + ".");
+                : List.of("If " + Isolated.name(first) + " comes out wrong, move the fence and try again on "
+                        + others.stream().map(Isolated::name).collect(Collectors.joining(", then ")) + ".");
     }
 
     private Group group(Step step) {
@@ -69,9 +71,9 @@ final class RipWork {
             case CHECK ->
                 wide(
                         step,
-                        "Check strip " + step.piece() + ": " + width(step)
+                        "Check strip " + Isolated.name(step.piece()) + ": " + width(step)
                                 + " wide over its whole length? Only then run the rest.");
-            case TRIM -> wide(step, "Crosscut " + step.piece() + ": makes " + made(step) + ".");
+            case TRIM -> wide(step, "Crosscut " + Isolated.name(step.piece()) + ": makes " + made(step) + ".");
             default -> rip(step);
         };
     }
@@ -94,9 +96,10 @@ final class RipWork {
 
     private String testBlank(Step step) {
         return pieces.testBlank(step.piece())
-                .map(test -> "rip test blank " + test.id() + " (" + test.species() + " " + source(test) + ", now "
+                .map(test -> "rip test blank " + Isolated.name(test.id()) + " ("
+                        + Isolated.name(test.species().name()) + " " + source(test) + ", now "
                         + widthBefore(test, step).map(tape::read).orElse("") + " wide) and measure it")
-                .orElse("rip " + step.piece() + " and measure it");
+                .orElse("rip " + Isolated.name(step.piece()) + " and measure it");
     }
 
     private String source(TestBlank test) {
@@ -118,7 +121,9 @@ final class RipWork {
     }
 
     private String made(Step step) {
-        return step.makes().isEmpty() ? "nothing that is kept" : String.join(", ", step.makes());
+        return step.makes().isEmpty()
+                ? "nothing that is kept"
+                : step.makes().stream().map(Isolated::name).collect(Collectors.joining(", "));
     }
 
     private Group rip(Step step) {
@@ -149,13 +154,14 @@ final class RipWork {
             if (rows.isEmpty()) row.add(Cell.text(beside).down(strips.size()));
             rows.add(row);
         }
-        if (rows.isEmpty()) return wide(step, "Rip " + step.piece() + ": makes " + made(step) + ".");
+        if (rows.isEmpty()) return wide(step, "Rip " + Isolated.name(step.piece()) + ": makes " + made(step) + ".");
         return new Group(rows);
     }
 
     private String beside(String id) {
         return pieces.offcut(id)
-                .map(offcut -> id + ", " + tape.read(offcut.piece().width()) + " wide")
-                .orElse(id);
+                .map(offcut ->
+                        Isolated.name(id) + ", " + tape.read(offcut.piece().width()) + " wide")
+                .orElse(Isolated.name(id));
     }
 }

@@ -18,6 +18,7 @@ import ripwright.saw.Saw;
 import ripwright.stock.Board;
 import ripwright.stock.Defect;
 import ripwright.stock.Edge;
+import ripwright.stock.EndTrim;
 
 /** Puts every piece and every cut of one board in its place, by chapter 3 of the contract. Asked once. */
 final class BoardSurvey {
@@ -65,10 +66,8 @@ final class BoardSurvey {
     /** Parts a region crosswise into the wanted pieces, what is listed of its leftovers, waste and kerfs. */
     private void crosscut(String id, Region region, List<Span> wanted, Way way) {
         Crosscuts crosscuts = new Crosscuts(id, region.from(), region.to(), wanted, crosscutKerf);
-        Leftovers leftovers = leftovers(
-                crosscuts,
-                id,
-                (offcut, span) -> offcut.piece().defects().size() == defectsIn(region.between(span.from(), span.to())));
+        Leftovers leftovers =
+                leftovers(crosscuts, id, (offcut, span) -> looksLike(offcut, region.between(span.from(), span.to())));
         if (!leftovers.missing().isEmpty()) leftovers = leftovers(crosscuts, id, (offcut, span) -> true);
         unplaced.addAll(leftovers.missing());
         List<Span> parts = crosscuts.parts(leftovers.found());
@@ -79,7 +78,7 @@ final class BoardSurvey {
 
     private Leftovers leftovers(Crosscuts crosscuts, String id, BiPredicate<Offcut, Span> fits) {
         return new Leftovers(
-                crosscuts.gaps(), index.testBlanksFrom(id), index.offcutsFrom(id), crosscutKerf, clearings(), fits);
+                crosscuts.gaps(), index.testBlanksFrom(id), index.offcutsFrom(id), crosscutKerf, clear(), fits);
     }
 
     /** The first step that makes a piece beside that kerf: a cut two pieces share is made with the first. */
@@ -93,14 +92,25 @@ final class BoardSurvey {
                 .min();
     }
 
-    private List<Long> clearings() {
-        return Stream.concat(
-                        board.defects().stream().flatMap(defect -> Stream.of(defect.from(), defect.to())),
-                        Stream.of(
-                                board.endTrim().near().min(board.length()),
-                                board.length().minus(board.endTrim().far().min(board.length()))))
+    private Leftovers.Clear clear() {
+        List<Long> others = board.defects().stream()
+                .flatMap(defect -> Stream.of(defect.from(), defect.to()))
                 .map(Length::nanometers)
                 .toList();
+        return new Leftovers.Clear(
+                board.endTrim().near().nanometers(),
+                board.length().nanometers() - board.endTrim().far().nanometers(),
+                others);
+    }
+
+    /** Whether an offcut has the raw ends and as many defects as the wood there; it may have been turned end for end. */
+    private boolean looksLike(Offcut offcut, Region region) {
+        Length near = region.from() == 0 ? board.endTrim().near() : Length.ZERO;
+        Length far =
+                region.to() == board.length().nanometers() ? board.endTrim().far() : Length.ZERO;
+        EndTrim raw = offcut.piece().endTrim();
+        return (raw.equals(new EndTrim(near, far)) || raw.equals(new EndTrim(far, near)))
+                && offcut.piece().defects().size() == defectsIn(region);
     }
 
     private long defectsIn(Region region) {

@@ -3,6 +3,7 @@ package ripwright.runner.sheet.place;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.BiPredicate;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import ripwright.plan.Offcut;
 import ripwright.plan.TestBlank;
@@ -21,25 +22,34 @@ final class Leftovers {
     private final List<TestBlank> tests;
     private final List<Offcut> offcuts;
     private final long kerf;
-    private final List<Long> clearings; // x where clear wood may start or end
+    private final Clear clear;
     private final BiPredicate<Offcut, Span> fits; // whether an offcut can be the wood there, its length apart
     private final boolean[] used; // used[i]: offcuts.get(i) has its place in this trial
     private final List<Span> trial = new ArrayList<>();
     private List<Span> best = List.of();
     private int trials;
 
+    /**
+     * Where clear wood may start and end.
+     *
+     * @param from x where the raw near end's trim stops
+     * @param to x where the raw far end's trim starts
+     * @param others x of the ends of defects
+     */
+    record Clear(long from, long to, List<Long> others) {}
+
     Leftovers(
             List<Span> gaps,
             List<TestBlank> tests,
             List<Offcut> offcuts,
             long kerf,
-            List<Long> clearings,
+            Clear clear,
             BiPredicate<Offcut, Span> fits) {
         this.gaps = gaps;
         this.tests = tests;
         this.offcuts = offcuts;
         this.kerf = kerf;
-        this.clearings = clearings;
+        this.clear = clear;
         this.fits = fits;
         this.used = new boolean[offcuts.size()];
         place(0, 0);
@@ -65,7 +75,7 @@ final class Leftovers {
         if (gap == gaps.size() || ++trials > MOST_TRIALS) return false;
         Span whole = gaps.get(gap);
         for (int count = 0; count <= tests.size() - test; count++) {
-            for (int near = count; near >= 0; near--) {
+            for (int near : splits(count)) {
                 for (long start : near > 0 ? starts(whole) : List.of(whole.from())) {
                     for (long end : near < count ? ends(whole) : List.of(whole.to())) {
                         if (cut(gap, test, near, count - near, start, end)) return true;
@@ -121,15 +131,22 @@ final class Leftovers {
                 && fits.test(offcut, span);
     }
 
+    /** How many of the test blanks come from the near end: all, none, or some. */
+    private static List<Integer> splits(int count) {
+        return IntStream.concat(IntStream.of(count), IntStream.range(0, count))
+                .boxed()
+                .toList();
+    }
+
     private List<Long> starts(Span whole) {
-        return Stream.concat(Stream.of(whole.from()), clearings.stream())
+        return Stream.concat(Stream.of(Math.max(whole.from(), clear.from()), whole.from()), clear.others().stream())
                 .filter(x -> x >= whole.from() && x < whole.to())
                 .distinct()
                 .toList();
     }
 
     private List<Long> ends(Span whole) {
-        return Stream.concat(Stream.of(whole.to()), clearings.stream())
+        return Stream.concat(Stream.of(Math.min(whole.to(), clear.to()), whole.to()), clear.others().stream())
                 .filter(x -> x > whole.from() && x <= whole.to())
                 .distinct()
                 .toList();
