@@ -5,8 +5,8 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * One way of cutting test blanks from a leftover: some from its near end, the others from its far end, from the end itself
- * or from the first clear wood behind it where it is raw.
+ * One way of cutting test blanks from a leftover: some from its near end, the others from its far end, from the end
+ * itself or from the first clear wood behind it where it is raw.
  *
  * @param rest what is left of it; empty when nothing is
  * @param fewestCuts how many crosscuts that takes, at least: a test blank shorter than its piece is one

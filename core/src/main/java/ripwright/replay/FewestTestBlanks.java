@@ -6,15 +6,15 @@ import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import ripwright.measure.Length;
 import ripwright.plan.Setting;
 import ripwright.plan.TestBlank;
 
 /**
- * Plans use as few test blanks as the settings allow. A blank goes from one setting to any later one that is narrower by a
- * kerf, so settings all closer together than a kerf need {@code tries} blanks each, and the largest such group, within one
- * thickness, is what the settings ask for.
+ * Plans use as few test blanks as the settings allow. A blank goes from one setting to any later one that is narrower
+ * by a kerf, so settings all closer together than a kerf need blanks of their own for every try, and the largest such
+ * group is how many are needed for all that blanks of one thickness prove. Which thickness proves what is left to the
+ * plan: it may have no wood wide enough of another.
  *
  * @see "R. P. Dilworth, A decomposition theorem for partially ordered sets, Annals of Mathematics 51 (1950) 161-166"
  */
@@ -28,53 +28,36 @@ final class FewestTestBlanks {
     }
 
     void check() {
-        List<TestBlank> blanks = pieces.plan().testBlanks().stream()
-                .filter(blank -> blank.proves().stream()
-                        .anyMatch(setting -> pieces.setting(setting).isPresent()))
-                .toList();
-        if (someThicknessIsRippedEverywhere()) {
-            needed(blanks, blanks.size() + " test blanks");
-            return;
-        }
         Map<Length, List<TestBlank>> byThickness = new LinkedHashMap<>();
-        blanks.forEach(blank -> byThickness
-                .computeIfAbsent(blank.thickness(), unused -> new ArrayList<>())
-                .add(blank));
-        byThickness.forEach((thickness, alike) ->
-                needed(alike, alike.size() + " test blanks " + findings.say(thickness) + " thick"));
+        for (TestBlank blank : pieces.plan().testBlanks())
+            if (blank.proves().stream().anyMatch(id -> pieces.setting(id).isPresent()))
+                byThickness
+                        .computeIfAbsent(blank.thickness(), unused -> new ArrayList<>())
+                        .add(blank);
+        byThickness.forEach(this::needed);
     }
 
-    /** Then one blank can go through all settings, and what the plan chose for each does not matter. */
-    private boolean someThicknessIsRippedEverywhere() {
-        Map<Length, Set<String>> settings = new HashMap<>(); // thickness -> settings it is ripped at
-        for (PlacedStrip strip : pieces.strips())
-            strip.strip()
-                    .setting()
-                    .ifPresent(setting -> settings.computeIfAbsent(strip.board().millsTo(), unused -> new HashSet<>())
-                            .add(setting));
-        return settings.values().stream()
-                .anyMatch(there -> there.size() >= pieces.plan().settings().size());
-    }
-
-    private void needed(List<TestBlank> blanks, String found) {
+    private void needed(Length thickness, List<TestBlank> blanks) {
         Map<String, Integer> proofs = new HashMap<>();
         for (TestBlank blank : blanks)
             for (String setting : new HashSet<>(blank.proves())) proofs.merge(setting, 1, Integer::sum);
         List<Setting> settings = pieces.plan().settings();
-        long most = 0;
-        long inWindow = 0;
-        int start = 0; // of the settings that lie closer than a kerf to the widest of them
+        int most = 0;
+        int together = 0; // proofs of the settings from start to end, all closer together than a kerf
+        int start = 0;
         for (int end = 0; end < settings.size(); end++) {
-            inWindow += proofs.getOrDefault(settings.get(end).id(), 0);
+            together += proofs.getOrDefault(settings.get(end).id(), 0);
             while (start < end && aKerfApart(settings.get(start), settings.get(end)))
-                inWindow -= proofs.getOrDefault(settings.get(start++).id(), 0);
-            most = Math.max(most, inWindow);
+                together -= proofs.getOrDefault(settings.get(start++).id(), 0);
+            most = Math.max(most, together);
         }
         if (blanks.size() > most)
             findings.add(
                     "plan",
                     "5.testBlanks",
-                    found + " are listed; going from wide to narrow, " + most + " can prove all that they prove.");
+                    Words.count(blanks.size(), "test blank") + " " + findings.say(thickness)
+                            + " thick are listed; going from wide to narrow, " + most
+                            + " can prove all that they prove.");
     }
 
     private boolean aKerfApart(Setting wide, Setting narrow) {

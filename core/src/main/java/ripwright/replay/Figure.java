@@ -5,7 +5,8 @@ import java.math.RoundingMode;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /**
- * An exact amount, and the least and the most it may be when the lengths it is reckoned from were read back from a file.
+ * An exact amount, and the least and the most it may be when the lengths it is reckoned from were read back from a
+ * file.
  *
  * @param exact the amount
  * @param least at least

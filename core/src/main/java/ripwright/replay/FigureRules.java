@@ -86,7 +86,9 @@ final class FigureRules {
         return totals.stock().rounded().subtract(printed).add(labor().rounded(CENTS));
     }
 
-    /** The bound is whole cents and never above net; the gap is (net - bound) / net, up; proven is when both are equal. */
+    /**
+     * The bound is whole cents and never above net; the gap is (net - bound) / net, up; proven is when both are equal.
+     */
     private void boundIsAFloor() {
         BigDecimal bound = cost.bound();
         if (!isWholeCents(bound)) {

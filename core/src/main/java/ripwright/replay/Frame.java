@@ -6,8 +6,8 @@ import ripwright.stock.Board;
 import ripwright.stock.Edge;
 
 /**
- * A board as the rules measure it, in nanometers in its own frame: x along the grain from the marked end, y from the left
- * edge.
+ * A board as the rules measure it, in nanometers in its own frame: x along the grain from the marked end, y from the
+ * left edge.
  *
  * @param board the board
  */
@@ -18,6 +18,7 @@ record Frame(Board board) {
 
     /** How wide the board is at {@code x}, rounded down; off its ends as wide as at the nearer one. */
     long widthAt(long x) {
+        if (!board.tapered()) return board.width().nanometers();
         long onBoard = Math.max(0, Math.min(x, length()));
         BigInteger rise = BigInteger.valueOf(
                 board.widthAtFarEnd().nanometers() - board.width().nanometers());

@@ -11,7 +11,6 @@ import ripwright.plan.Section;
 import ripwright.plan.Setting;
 import ripwright.plan.Strip;
 import ripwright.plan.TestBlank;
-import ripwright.stock.Board;
 
 /** The rules for names and ids. */
 final class IdRules {
@@ -92,7 +91,7 @@ final class IdRules {
             if (offcut.id().contains("#"))
                 findings.add(offcut.id(), RULE, "is no id for an offcut; the rack takes none that contains \"#\".");
             boolean consumed = pieces.board(offcut.id()).isPresent();
-            if (!consumed && pieces.jobBoard(offcut.id()).map(Board::id).isPresent())
+            if (!consumed && pieces.jobBoard(offcut.id()).isPresent())
                 findings.add(offcut.id(), RULE, "is the id of an offcut, and of a board still there; ids must differ.");
         }
     }

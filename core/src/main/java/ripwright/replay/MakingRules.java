@@ -173,7 +173,9 @@ final class MakingRules {
         return step.does() == Does.TRIM && (itself || itsOffcut);
     }
 
-    /** Whether this step makes the last strip of a section, the last blanks of a strip, or a strip that carries none. */
+    /**
+     * Whether this step makes the last strip of a section, the last blanks of a strip, or a strip that carries none.
+     */
     private boolean fallsOff(String from, int place) {
         Optional<PlacedSection> section = pieces.section(from);
         if (section.isPresent())

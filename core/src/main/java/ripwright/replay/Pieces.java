@@ -1,6 +1,7 @@
 package ripwright.replay;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -18,7 +19,8 @@ import ripwright.stock.Board;
 
 /**
  * A job and its plan with everything to be found by its id. An id that stands for two things finds the first; the rules
- * for ids complain about the other. Boards that are not the job's are left out; the rules for boards complain about them.
+ * for ids complain about the other. Boards that are not the job's are left out; the rules for boards complain about
+ * them.
  */
 final class Pieces {
     private final Job job;
@@ -26,6 +28,9 @@ final class Pieces {
     private final Map<String, Board> jobBoards = new HashMap<>();
     private final Map<String, Integer> linesOfBill = new HashMap<>();
     private final List<PlacedBoard> boards = new ArrayList<>();
+    private final List<PlacedSection> allSections = new ArrayList<>();
+    private final List<PlacedStrip> allStrips = new ArrayList<>();
+    private final List<PlacedBlank> allBlanks = new ArrayList<>();
     private final Map<String, PlacedBoard> boardsById = new LinkedHashMap<>();
     private final Map<String, PlacedSection> sections = new LinkedHashMap<>();
     private final Map<String, PlacedStrip> strips = new LinkedHashMap<>();
@@ -54,11 +59,18 @@ final class Pieces {
         PlacedBoard placedBoard = new PlacedBoard(frame, placed);
         boards.add(placedBoard);
         boardsById.putIfAbsent(board.id(), placedBoard);
-        for (PlacedSection section : placed) {
-            sections.putIfAbsent(section.id(), section);
-            for (PlacedStrip strip : section.strips()) {
-                strips.putIfAbsent(strip.id(), strip);
-                strip.blanks().forEach(blank -> blanks.putIfAbsent(blank.id(), blank));
+        placed.forEach(this::place);
+    }
+
+    private void place(PlacedSection section) {
+        allSections.add(section);
+        sections.putIfAbsent(section.id(), section);
+        for (PlacedStrip strip : section.strips()) {
+            allStrips.add(strip);
+            strips.putIfAbsent(strip.id(), strip);
+            for (PlacedBlank blank : strip.blanks()) {
+                allBlanks.add(blank);
+                blanks.putIfAbsent(blank.id(), blank);
             }
         }
     }
@@ -94,19 +106,19 @@ final class Pieces {
 
     /** The consumed boards, as listed. */
     List<PlacedBoard> boards() {
-        return List.copyOf(boards);
+        return Collections.unmodifiableList(boards);
     }
 
     List<PlacedSection> sections() {
-        return boards.stream().flatMap(board -> board.sections().stream()).toList();
+        return Collections.unmodifiableList(allSections);
     }
 
     List<PlacedStrip> strips() {
-        return sections().stream().flatMap(section -> section.strips().stream()).toList();
+        return Collections.unmodifiableList(allStrips);
     }
 
     List<PlacedBlank> blanks() {
-        return strips().stream().flatMap(strip -> strip.blanks().stream()).toList();
+        return Collections.unmodifiableList(allBlanks);
     }
 
     Optional<PlacedBoard> board(String id) {

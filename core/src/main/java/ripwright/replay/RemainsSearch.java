@@ -12,8 +12,8 @@ import ripwright.stock.Board;
 
 /**
  * Finds how the test blanks of one board, section or strip were cut from its leftovers. A plan names the piece a test
- * blank is cut from, not the place, so every way of placing them is tried, and the one that leaves the listed offcuts is
- * the plan's. Exact for as many test blanks as one piece ever gives; stops at {@link #MOST_WAYS} ways.
+ * blank is cut from, not the place, so every way of placing them is tried, and the one that leaves the listed offcuts
+ * is the plan's. Exact for as many test blanks as one piece ever gives; stops at {@link #MOST_WAYS} ways.
  */
 final class RemainsSearch {
     private static final int MOST_WAYS = 20_000;
@@ -71,7 +71,10 @@ final class RemainsSearch {
         return best.orElseThrow();
     }
 
-    /** Places test blank {@code next} and those after it; one like the test blank before goes no further to the near end. */
+    /**
+     * Places test blank {@code next} and those after it; one like the test blank before goes no further to the near
+     * end.
+     */
     private void place(int next, int first) {
         if (next == blanks.size()) {
             cutDown(0, new ArrayList<>());
@@ -158,7 +161,9 @@ final class RemainsSearch {
                 of, taken, List.copyOf(unplaced), kept, mistaken, missing, unexplained, waste, fewestCuts, mostCuts);
     }
 
-    /** Pairs each listed offcut that is nowhere with the unlisted leftover most like it; both are then accounted for. */
+    /**
+     * Pairs each listed offcut that is nowhere with the unlisted leftover most like it; both are then accounted for.
+     */
     private List<Remains.Mistaken> mistaken(List<Offcut> unexplained, List<Leftover> missing) {
         List<Remains.Mistaken> mistaken = new ArrayList<>();
         for (Offcut offcut : List.copyOf(unexplained)) {
@@ -198,8 +203,8 @@ final class RemainsSearch {
     }
 
     /**
-     * Where a test blank cut from {@code from} comes from. Where several come from wood that would have been kept, one at
-     * least is fresh; what is then left may have been waste.
+     * Where a test blank cut from {@code from} comes from. Where several come from wood that would have been kept, one
+     * at least is fresh; what is then left may have been waste.
      */
     private Source dueSource(Leftover from, TestBlank blank, List<TestBlank> before, List<TestBlank> all) {
         Board board = from.frame().board();

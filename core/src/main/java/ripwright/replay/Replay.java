@@ -5,8 +5,8 @@ import ripwright.job.Job;
 import ripwright.plan.Plan;
 
 /**
- * Re-enacts a plan on its job's boards and holds it against every rule of the contract: the one door of this package. It
- * takes nothing over from what made the plan, goes on after a fault, and never throws, whatever the plan says.
+ * Re-enacts a plan on its job's boards and holds it against every rule of the contract: the one door of this package.
+ * It takes nothing over from what made the plan, goes on after a fault, and never throws, whatever the plan says.
  */
 public final class Replay {
     private Replay() {}

@@ -6,8 +6,9 @@ import ripwright.plan.Step;
 import ripwright.stock.Defect;
 
 /**
- * What the strip of a fitted part could still spare for it: the free wood beside it, both sides together, up to the strip's
- * ends, to a defect that bars the part, or to a kerf beside the next blank. Wood that test blanks took is not free.
+ * What the strip of a fitted part could still spare for it: the free wood beside it, both sides together, up to the
+ * strip's ends, to a defect that bars the part, or to a kerf beside the next blank. Wood that test blanks took is not
+ * free.
  */
 final class SpareRule {
     private final Pieces pieces;
@@ -67,7 +68,10 @@ final class SpareRule {
         return free;
     }
 
-    /** A plan does not say where along a strip its test blanks were cut, so what they took may lie beside the blank or not. */
+    /**
+     * A plan does not say where along a strip its test blanks were cut, so what they took may lie beside the blank or
+     * not.
+     */
     private long takenByTestBlanks(PlacedStrip strip) {
         long each = pieces.job().testRip().length().nanometers() + pieces.crosscutKerf();
         return each

@@ -28,8 +28,8 @@ final class Tolerance {
     }
 
     /**
-     * Whether both are the same in a plan's file, which has six decimals: the exact comparison, by which widths are told
-     * apart, for a plan that was read back.
+     * Whether both are the same in a plan's file, which has six decimals: the exact comparison, by which widths are
+     * told apart, for a plan that was read back.
      */
     static boolean sameAsPrinted(Length one, Length other, Unit unit) {
         return Math.abs(one.nanometers() - other.nanometers()) <= ofPrint(unit);

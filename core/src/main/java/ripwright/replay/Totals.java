@@ -3,9 +3,10 @@ package ripwright.replay;
 import java.math.BigDecimal;
 import java.math.BigInteger;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.Map;
 import java.util.Set;
 import org.apache.commons.numbers.fraction.BigFraction;
-import ripwright.bill.Part;
 import ripwright.job.Job;
 import ripwright.measure.Area;
 import ripwright.measure.BoardFeet;
@@ -31,9 +32,10 @@ final class Totals {
         this.job = pieces.job();
         Set<String> paid = new HashSet<>();
         for (PlacedBoard board : pieces.boards()) if (paid.add(board.id())) consume(board.board());
-        for (PlacedBlank blank : pieces.blanks())
-            parts = parts.plus(
-                    pieces.part(blank.blank().part()).map(Part::boardFeet).orElse(BoardFeet.ZERO));
+        Map<String, Integer> made = new LinkedHashMap<>();
+        pieces.blanks().forEach(blank -> made.merge(blank.blank().part(), 1, Integer::sum));
+        made.forEach((name, count) -> pieces.part(name)
+                .ifPresent(part -> parts = parts.plus(part.boardFeet().times(count))));
         for (Remains remains : left.all()) remains.kept().forEach(this::keep);
     }
 

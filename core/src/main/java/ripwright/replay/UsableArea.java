@@ -9,8 +9,8 @@ import ripwright.stock.Defect;
 
 /**
  * How much of a leftover's face counts when it is priced: without raw end trim, and without what defects that block all
- * cover. Exact, also where defects overlap each other or stick out over a tapered edge: the face is cut in slabs between
- * the ends of defects, and in each the covered stretches across are joined and integrated.
+ * cover. Exact, also where defects overlap each other or stick out over a tapered edge: the face is cut in slabs
+ * between the ends of defects, and in each the covered stretches across are joined and integrated.
  */
 final class UsableArea {
     private static final BigFraction HALF = BigFraction.of(1, 2);

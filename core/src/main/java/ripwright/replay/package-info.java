@@ -1,6 +1,6 @@
 /**
- * Re-enacts a plan on its job's boards and says whatever does not hold. Read {@link ripwright.replay.Replay} first. Uses
- * {@code measure} to {@code job} and {@code plan}; nothing that packs, so that it cannot share a mistake with it.
+ * Re-enacts a plan on its job's boards and says whatever does not hold. Read {@link ripwright.replay.Replay} first.
+ * Uses {@code measure} to {@code job} and {@code plan}; nothing that packs, so that it cannot share a mistake with it.
  */
 @NullMarked
 package ripwright.replay;

@@ -26,9 +26,9 @@ import ripwright.stock.Species;
 /**
  * One clear board, three strips of one width, no test rips and no labor: seven rails and two cleats.
  *
- * <p>By hand: the strips lie at 0, 2 3/8 and 4 3/4; 9 1/4 - 7 leaves 2 1/4, less a kerf 2 1/8. Counted board feet 96 x 9
- * 1/4 / 144 = 6 1/6, at 6.00 that is 37.00. Offcuts 96 x 2 1/8 + 28 1/8 x 2 1/4 + 35 3/4 x 2 1/4 = 347.71875 sq in, half of
- * 6.00 for 2.41471 board feet is 7.24. Crosscuts 4 + 3 + 2, so 6 + 3 x 1.5 + 9 = 19.5 minutes.
+ * <p>By hand: the strips lie at 0, 2 3/8 and 4 3/4; 9 1/4 - 7 leaves 2 1/4, less a kerf 2 1/8. Counted board feet 96 x
+ * 9 1/4 / 144 = 6 1/6, at 6.00 that is 37.00. Offcuts 96 x 2 1/8 + 28 1/8 x 2 1/4 + 35 3/4 x 2 1/4 = 347.71875 sq in,
+ * half of 6.00 for 2.41471 board feet is 7.24. Crosscuts 4 + 3 + 2, so 6 + 3 x 1.5 + 9 = 19.5 minutes.
  */
 final class BenchRails {
     private BenchRails() {}

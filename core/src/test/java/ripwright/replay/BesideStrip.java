@@ -26,9 +26,9 @@ import ripwright.stock.Species;
 /**
  * A test blank trimmed off what is left beside a section's last strip, and one that is a whole offcut of the rack.
  *
- * <p>By hand: beside S1, 9 - 4 - 1/8 leaves 4 7/8 by 30, to be kept but for T2; then 17 7/8 are too short. Stock 80 x 9 / 144 x
- * 6 = 30.00, the offcut has no price. Crosscuts 1 between the sections, 3 of blanks, 1 for T2, none for T1; minutes 3 x 6 + (3 +
- * 3) x 1.5 + 5 = 32.
+ * <p>By hand: beside S1, 9 - 4 - 1/8 leaves 4 7/8 by 30, to be kept but for T2; then 17 7/8 are too short. Stock 80 x 9
+ * / 144 x 6 = 30.00, the offcut has no price. Crosscuts 1 between the sections, 3 of blanks, 1 for T2, none for T1;
+ * minutes 3 x 6 + (3 + 3) x 1.5 + 5 = 32.
  */
 final class BesideStrip {
     private BesideStrip() {}

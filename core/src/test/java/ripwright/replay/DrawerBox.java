@@ -26,9 +26,9 @@ import ripwright.stock.Species;
  * Two settings closer than a kerf, and the test blank for the second is trimmed off a strip ripped before: the order at
  * the two saws goes back and forth.
  *
- * <p>By hand: strips of 4, 3 and 2 15/16 reach 10 3/16 of 11 1/4, 15/16 is left beside them. From the far end 13 7/8 are
- * left, and 13 7/8 of S1: both too short to be kept, both long enough for a test blank of 12. Stock 66 x 11 1/4 / 144 x 6 =
- * 30.94; minutes 3 x 6 + (3 + 3) x 1.5 + (1 + 3 + 2) = 33.
+ * <p>By hand: strips of 4, 3 and 2 15/16 reach 10 3/16 of 11 1/4, 15/16 is left beside them. From the far end 13 7/8
+ * are left, and 13 7/8 of S1: both too short to be kept, both long enough for a test blank of 12. Stock 66 x 11 1/4 /
+ * 144 x 6 = 30.94; minutes 3 x 6 + (3 + 3) x 1.5 + (1 + 3 + 2) = 33.
  */
 final class DrawerBox {
     private DrawerBox() {}

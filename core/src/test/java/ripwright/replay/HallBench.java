@@ -33,20 +33,21 @@ import ripwright.stock.History;
 import ripwright.stock.Species;
 
 /**
- * All at once: a tapered rough board, a crooked one broken down, ripped stock, a rack offcut for test wood, two settings
- * closer than a kerf, every limit of the saw, parts together, fitted, sneaked up on, and labor.
+ * All at once: a tapered rough board, a crooked one broken down, ripped stock, a rack offcut for test wood, two
+ * settings closer than a kerf, every limit of the saw, parts together, fitted, sneaked up on, and labor.
  *
  * <p>By hand:
  *
  * <ul>
- *   <li>ash-1 is 8 - x/100 wide at x. Its section 1 .. 51 is 7.49 wide, its other edge loses 1/8; strips 4 and 3 reach 7
- *       1/8. T4 is cut from the near end of what is left, 51 1/8 .. 63 1/8; O1 is 63 1/4 .. 100, 7.3675 to 7 wide.
- *   <li>ash-2 bows 1/2 over 96. Over 48 it bows 1/8, over 30 less than its edge loss of 1/16. Beside S3, 7 - 1/8 - 4 less a
- *       kerf is 2 3/4 (O2). Beside S5, on the right, 7 - 1/16 - 3 15/16 less a kerf is 2 7/8; only its right edge is straight,
- *       so O3 is turned: its crook 1/2 x (30/96)^2 = 0.048828125, the knot at 78 1/8 - 62 = 16 1/8 and 2 7/8 - 2 = 7/8. The
- *       far end from 78 1/4 is 17 3/4, less the trim of 2 under the 16 that are kept: waste, and T3.
- *   <li>stock 750/144 x 8 + 672/144 x 8 + 120/144 x 8 + 150/144 x 6 x 0.4 = 88.17; salvage 36 1/4 x 7.18375/144 x 3.2 + 48 x 2
- *       3/4/144 x 3.2 + (30 x 2 7/8 - 2)/144 x 3.2 = 10.59.
+ *   <li>ash-1 is 8 - x/100 wide at x. Its section 1 .. 51 is 7.49 wide, its other edge loses 1/8; strips 4 and 3 reach
+ *       7 1/8. T4 is cut from the near end of what is left, 51 1/8 .. 63 1/8; O1 is 63 1/4 .. 100, 7.3675 to 7 wide.
+ *   <li>ash-2 bows 1/2 over 96. Over 48 it bows 1/8, over 30 less than its edge loss of 1/16. Beside S3, 7 - 1/8 - 4
+ *       less a kerf is 2 3/4 (O2). Beside S5, on the right, 7 - 1/16 - 3 15/16 less a kerf is 2 7/8; only its right
+ *       edge is straight, so O3 is turned: its crook 1/2 x (30/96)^2 = 0.048828125, the knot at 78 1/8 - 62 = 16 1/8
+ *       and 2 7/8 - 2 = 7/8. The far end from 78 1/4 is 17 3/4, less the trim of 2 under the 16 that are kept:
+ *       waste, and T3.
+ *   <li>stock 750/144 x 8 + 672/144 x 8 + 120/144 x 8 + 150/144 x 6 x 0.4 = 88.17; salvage 36 1/4 x 7.18375/144 x 3.2 +
+ *       48 x 2 3/4/144 x 3.2 + (30 x 2 7/8 - 2)/144 x 3.2 = 10.59.
  *   <li>crosscuts: sections 2 + 2 + 2, blanks 3 + 2 + 2 + 2 + 2 + 4, test blanks 4: 25. Minutes 4 x 6 + (5 strips + 2
  *       straightened + 4 tested) x 1.5 + 25 = 65.5, at 30.00 an hour 32.75.
  * </ul>

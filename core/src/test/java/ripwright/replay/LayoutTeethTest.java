@@ -103,6 +103,26 @@ class LayoutTeethTest {
                         Blocks.three(),
                         Blocks.four(),
                         List.of("m5: it is cut into 4 sections; at most three are due. [3.sections]")),
+                Corruption.ofJob(
+                                "a section that is never ripped",
+                                Blocks.three(),
+                                job -> Jobs.part(job, "block", part -> Jobs.count(part, 2)),
+                                "m5/3: it has no strip; a section has at least one. [3.sections]")
+                        .and(d -> d.strips("m5/3", strips -> List.of())
+                                .removeStep(8)
+                                .removeStep(5)
+                                .tally("1.2578", "0.6250", "0", "0.6328", "0.4969", "12")),
+                Corruption.ofJob(
+                                "a section that ends where it starts",
+                                Blocks.three(),
+                                job -> Jobs.part(job, "block", part -> Jobs.count(part, 2)),
+                                "m5/3: it has no strip; a section has at least one. [3.sections]",
+                                "m5/3: it ends at 45 3/8 in, not beyond its start at 45 3/8 in. [3.sections]")
+                        .and(d -> d.strips("m5/3", strips -> List.of())
+                                .span("m5/3", "45 3/8", "45 3/8")
+                                .removeStep(8)
+                                .removeStep(5)
+                                .tally("1.2578", "0.6250", "0", "0.6328", "0.4969", "13")),
                 Corruption.of(
                         "sections half a kerf apart",
                         BENCH,

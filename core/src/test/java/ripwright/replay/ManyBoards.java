@@ -26,8 +26,8 @@ import ripwright.stock.Species;
 /**
  * 310 boards alike, 8 slats from each: 2,480 in all.
  *
- * <p>By hand, for one board: 37.00, 8 crosscuts, 2 rips, 4.625 board feet for 8 slats of 15/32 each. 5 1/2 of each strip and 1
- * beside them are waste.
+ * <p>By hand, for one board: 37.00, 8 crosscuts, 2 rips, 4.625 board feet for 8 slats of 15/32 each. 5 1/2 of each
+ * strip and 1 beside them are waste.
  */
 final class ManyBoards {
     private static final int BOARDS = 310;

@@ -20,13 +20,13 @@ class NonsenseTest {
     @Test
     void whatever_a_plan_says_replay_answers() {
         int refused = 0;
-        for (int seed = 0; seed < 4_000; seed++) {
+        for (int seed = 0; seed < 2_000; seed++) {
             Sample good = GOOD.get(seed % GOOD.size());
             Plan nonsense = new Scramble(seed, good.plan()).of(good.plan());
             List<String> messages = answer(new Sample(good.job(), nonsense), seed);
             if (!messages.isEmpty()) refused++;
         }
-        assertThat(refused).isGreaterThan(3_500); // the others were let off lightly
+        assertThat(refused).isGreaterThan(1_750); // the others were let off lightly
     }
 
     private static List<String> answer(Sample sample, int seed) {

@@ -28,7 +28,9 @@ import ripwright.stock.Species;
 final class OneBoard {
     private OneBoard() {}
 
-    /** A board {@code length} by {@code width} with {@code count} strips, side by side, as long as it between its trims. */
+    /**
+     * A board {@code length} by {@code width} with {@code count} strips, side by side, as long as it between its trims.
+     */
     static Pieces ripped(Board board, String kerf, int count, String width) {
         List<Strip> strips = new ArrayList<>();
         Length offset = Length.ZERO;

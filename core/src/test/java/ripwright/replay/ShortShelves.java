@@ -32,13 +32,13 @@ import ripwright.stock.History;
 import ripwright.stock.Species;
 
 /**
- * In millimeters, and short: one board for five shelves, of which it makes four, two trays, and two posts as thick as no
- * board here. A section gives up 15 mm of a straight edge to pass bark, a strip carries no blank, and the piece between the
- * sections is exactly one test blank.
+ * In millimeters, and short: one board for five shelves, of which it makes four, two trays, and two posts as thick as
+ * no board here. A section gives up 15 mm of a straight edge to pass bark, a strip carries no blank, and the piece
+ * between the sections is exactly one test blank.
  *
- * <p>By hand: 15 + 90 + 3 + 90 = 198 of 200 are used; 598 + 4 + 598 = 1200 fill a strip. Counted board feet 2000 x 200 /
- * 645.16 / 144 = 4.30556, at 5.00 that is 21.53; the bare strip 472 x 60 at half of it 0.76. Crosscuts 4 + 1 + 1 + 1 + 1, the
- * test blank none; minutes 2 x 6 + (5 + 1 + 2) x 1.5 + 8 = 32.
+ * <p>By hand: 15 + 90 + 3 + 90 = 198 of 200 are used; 598 + 4 + 598 = 1200 fill a strip. Counted board feet 2000 x 200
+ * / 645.16 / 144 = 4.30556, at 5.00 that is 21.53; the bare strip 472 x 60 at half of it 0.76. Crosscuts 4 + 1 + 1 + 1
+ * + 1, the test blank none; minutes 2 x 6 + (5 + 1 + 2) x 1.5 + 8 = 32.
  */
 final class ShortShelves {
     private ShortShelves() {}

@@ -26,8 +26,8 @@ import ripwright.stock.Species;
 /**
  * One strip off a tapered board, exactly as long as its one blank; what is left is tapered, too.
  *
- * <p>By hand: 10 - 4 - 1/8 = 5 7/8 at the marked end, 8 - 4 - 1/8 = 3 7/8 at the other, 4 7/8 in the mean. Stock 60 x 9 / 144 x
- * 6 = 22.50; salvage 60 x 4 7/8 / 144 x 3 = 6.09; one setting and one rip are 7.5 minutes.
+ * <p>By hand: 10 - 4 - 1/8 = 5 7/8 at the marked end, 8 - 4 - 1/8 = 3 7/8 at the other, 4 7/8 in the mean. Stock 60 x 9
+ * / 144 x 6 = 22.50; salvage 60 x 4 7/8 / 144 x 3 = 6.09; one setting and one rip are 7.5 minutes.
  */
 final class TaperedLeg {
     private TaperedLeg() {}

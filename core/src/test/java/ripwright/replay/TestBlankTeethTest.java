@@ -215,7 +215,7 @@ class TestBlankTeethTest {
                                 "a test blank more than the settings ask for",
                                 BENCH,
                                 job -> Jobs.board(job, "mpl-1", b -> b.length(IN.length("45"))),
-                                "plan: 5 test blanks are listed; going from wide to narrow, 4 can prove all that they prove. [5.testBlanks]")
+                                "plan: 5 test blanks 3/4 in thick are listed; going from wide to narrow, 4 can prove all that they prove. [5.testBlanks]")
                         .and(d -> d.proves("T1", "R1", "R2")
                                 .addTestBlank(IN.testBlank("T5", "mpl-1", Source.RACK, "5", "12", "3/4", "maple", "R4"))
                                 .makes(4, "T1", "T2", "T5")

@@ -26,14 +26,15 @@ import ripwright.stock.History;
 import ripwright.stock.Species;
 
 /**
- * Lengths that are no whole number of 64ths, nor of the millionths of an inch a file has: thirds of an inch and kerfs of 2.4
- * mm, on a board that bows.
+ * Lengths that are no whole number of 64ths, nor of the millionths of an inch a file has: thirds of an inch and kerfs
+ * of 2.4 mm, on a board that bows.
  *
- * <p>By hand, in nanometers: 7 1/3 in is 186 266 667, 2 1/3 in 59 266 667, the kerf 2 400 000. The board bows 0.3 in = 7 620 000
- * over 50 in; its section of 40 in loses 7 620 000 x 0.64 = 4 876 800. The strips lie at 0, 61 666 667 and 123 333 334 and end at
- * 182 600 001, 187 476 801 from the raw edge; of 220 000 000 less a kerf 30 123 199 are left beside them. Along the grain blanks
- * start at 0, 188 666 667 and 377 333 334. Strips and what is beside them are too narrow to be kept; the full-width end of 10
- * in less a kerf is kept, and bows 7 620 000 x (251.6 / 1270)^2 = 299 067.2, so 299 068.
+ * <p>By hand, in nanometers: 7 1/3 in is 186 266 667, 2 1/3 in 59 266 667, the kerf 2 400 000. The board bows 0.3 in =
+ * 7 620 000 over 50 in; its section of 40 in loses 7 620 000 x 0.64 = 4 876 800. The strips lie at 0, 61 666 667 and
+ * 123 333 334 and end at 182 600 001, 187 476 801 from the raw edge; of 220 000 000 less a kerf 30 123 199 are left
+ * beside them. Along the grain blanks start at 0, 188 666 667 and 377 333 334. Strips and what is beside them are too
+ * narrow to be kept; the full-width end of 10 in less a kerf is kept, and bows 7 620 000 x (251.6 / 1270)^2 = 299
+ * 067.2, so 299 068.
  */
 final class Thirds {
     private Thirds() {}
