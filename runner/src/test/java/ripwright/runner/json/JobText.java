@@ -10,8 +10,8 @@ import ripwright.job.Job;
 import ripwright.runner.tree.WrongInputException;
 
 /** A small job as text, to be altered and read. */
-record JobText(String text) {
-    static final String CABINET = """
+public record JobText(String text) {
+    public static final String CABINET = """
             {
               "format": 1,
               "job": "Cabinet",
@@ -30,12 +30,12 @@ record JobText(String text) {
             }
             """;
 
-    static JobText cabinet() {
+    public static JobText cabinet() {
         return new JobText(CABINET);
     }
 
     /** With {@code now} in the one place that says {@code before}. */
-    JobText with(String before, String now) {
+    public JobText with(String before, String now) {
         assertThat(text.split(java.util.regex.Pattern.quote(before), -1))
                 .as(before)
                 .hasSize(2);
@@ -43,16 +43,16 @@ record JobText(String text) {
     }
 
     /** With more fields of the board; begins with a comma. */
-    JobText board(String more) {
+    public JobText board(String more) {
         return with(", \"endTrim\": 1 }", more + " }");
     }
 
     /** With more fields of the part; begins with a comma. */
-    JobText part(String more) {
+    public JobText part(String more) {
         return with(", \"face\": \"show\" }", ", \"face\": \"show\"" + more + " }");
     }
 
-    Job job() throws WrongInputException, IOException {
+    public Job job() throws WrongInputException, IOException {
         return read(text.getBytes(StandardCharsets.UTF_8));
     }
 
