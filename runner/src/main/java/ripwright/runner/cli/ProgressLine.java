@@ -15,9 +15,11 @@ final class ProgressLine implements ProgressListener {
     @Override
     public synchronized void progress(Progress progress) {
         if (!terminal.live()) return;
+        String floor =
+                progress.bound().signum() > 0 ? ", at least " + progress.bound().toPlainString() : "";
         show("  Searching. After " + progress.elapsed().toSeconds() + " s: " + progress.partsMade() + " of "
-                + progress.partsWanted() + " parts, cost " + progress.cost().toPlainString() + ", at least "
-                + progress.bound().toPlainString() + ". Ctrl-C ends it.");
+                + progress.partsWanted() + " parts, cost " + progress.cost().toPlainString() + floor
+                + ". Ctrl-C ends it.");
     }
 
     /** Takes the line away. */

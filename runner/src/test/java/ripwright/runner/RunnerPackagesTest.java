@@ -1,0 +1,53 @@
+package ripwright.runner;
+
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
+import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
+
+import com.tngtech.archunit.core.importer.ImportOption;
+import com.tngtech.archunit.junit.AnalyzeClasses;
+import com.tngtech.archunit.junit.ArchTest;
+import com.tngtech.archunit.lang.ArchRule;
+
+/** The rooms of the runner, and which may use which. */
+@AnalyzeClasses(packages = "ripwright.runner", importOptions = ImportOption.DoNotIncludeTests.class)
+class RunnerPackagesTest {
+    @ArchTest
+    static final ArchRule trees_know_nothing_of_boards = classes()
+            .that()
+            .resideInAPackage("ripwright.runner.tree..")
+            .should()
+            .onlyDependOnClassesThat()
+            .resideInAnyPackage("ripwright.runner.tree..", "com.fasterxml.jackson..", "java..", "org.jspecify..");
+
+    @ArchTest
+    static final ArchRule files_know_nothing_of_commands_and_sheets = noClasses()
+            .that()
+            .resideInAPackage("ripwright.runner.json..")
+            .should()
+            .dependOnClassesThat()
+            .resideInAnyPackage("ripwright.runner.cli..", "ripwright.runner.sheet..", "com.fasterxml.jackson..");
+
+    @ArchTest
+    static final ArchRule sheets_know_nothing_of_commands_and_files = noClasses()
+            .that()
+            .resideInAPackage("ripwright.runner.sheet..")
+            .should()
+            .dependOnClassesThat()
+            .resideInAnyPackage("ripwright.runner.cli..", "ripwright.runner.json..", "ripwright.runner.tree..");
+
+    @ArchTest
+    static final ArchRule the_core_is_entered_by_its_door = noClasses()
+            .should()
+            .dependOnClassesThat()
+            .resideInAnyPackage(
+                    "ripwright.pattern..",
+                    "ripwright.bound..",
+                    "ripwright.solve..",
+                    "ripwright.sequence..",
+                    "org.optaplanner..");
+
+    @ArchTest
+    static final ArchRule no_two_rooms_need_each_other =
+            slices().matching("ripwright.runner.(*)..").should().beFreeOfCycles();
+}
