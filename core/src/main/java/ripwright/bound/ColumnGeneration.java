@@ -50,16 +50,18 @@ final class ColumnGeneration {
         double[] right = new double[rows];
         boolean[] atLeast = new boolean[rows];
         double[] missing = new double[rows];
+        double[] surplus = new double[rows];
         double dear = 0;
         for (int k = 0; k < parts; k++) dear = Math.max(dear, start.prices()[k] / (double) demand.feet[k]);
         for (int k = 0; k < parts; k++) {
             right[k] = demand.wanted[k];
             atLeast[k] = true;
+            surplus[k] = demand.share[k] / unit; // so that nothing is left out twice for its share
             missing[k] = 1 + 20 * dear * demand.feet[k] / unit;
         }
         for (int b = 0; b < demand.copies.length; b++) right[parts + b] = demand.copies[b];
         if (feetRow >= 0) right[feetRow] = (demand.allFeet() - demand.least.orElseThrow()) / feetUnit();
-        return new Simplex(right, atLeast, missing);
+        return new Simplex(right, atLeast, missing, surplus);
     }
 
     private double feetUnit() {

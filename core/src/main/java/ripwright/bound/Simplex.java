@@ -35,8 +35,9 @@ final class Simplex {
      * @param right the right sides, none below zero
      * @param atLeast whether a row wants so much at least; else it allows so much at most
      * @param missing what it costs to leave one of the row unmade, for rows that want at least
+     * @param surplus what it costs to make one more of the row than it wants
      */
-    Simplex(double[] right, boolean[] atLeast, double[] missing) {
+    Simplex(double[] right, boolean[] atLeast, double[] missing, double[] surplus) {
         rows = right.length;
         this.right = new double[rows];
         inverse = new double[rows][rows];
@@ -47,7 +48,7 @@ final class Simplex {
         for (int r = 0; r < rows; r++) {
             this.right[r] = right[r] + 1e-7 * (1 + 31 * (r + 1) % 97 / 97.0);
             int[] row = {r};
-            if (atLeast[r]) add(row, new double[] {-1}, 0);
+            if (atLeast[r]) add(row, new double[] {-1}, surplus[r]);
             basis[r] = add(row, new double[] {1}, atLeast[r] ? missing[r] : 0);
             basic[basis[r]] = true;
             inverse[r][r] = 1;
