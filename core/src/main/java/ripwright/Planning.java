@@ -18,11 +18,11 @@ import ripwright.sequence.NoTestWoodException;
 import ripwright.sequence.Sequencer;
 import ripwright.solve.Champion;
 import ripwright.solve.Search;
-import ripwright.stock.Board;
 
 /** One planning of one job, from the search to the replay. */
 final class Planning {
-    private static final int PATIENCE = 4;
+    private static final int PATIENCE = 4; // rounds that bring nothing
+    private static final int QUICK = 1; // the same, where a better answer comes later
     private static final int MOVES_PER_BLANK = 200;
     private static final int MOST_THREADS = 2;
     private static final double SHARE_FOR_WRITING = 0.03; // of the time given, for sequence and replay
@@ -48,17 +48,31 @@ final class Planning {
         JobNumbers everything = new JobNumbers(job);
         floor = Floor.ofWholeBill(everything, within(SHARE_FOR_FLOOR)).value();
         Withheld withheld = Withheld.NOTHING;
+        boolean quick = job.testRip().tries() > 0; // look first whether test rips will have wood
+        Champion best = search(everything, quick ? QUICK : patience()).best();
         while (true) {
-            Champion best = search(new JobNumbers(job, withheld));
             try {
-                Money under = best.blanks() == wanted(everything) ? floor : shortFloor(everything, best);
-                Plan plan = new Sequencer(job, best.cut(), under).plan();
-                Replay.require(job, plan);
-                return plan;
+                Plan plan = new Sequencer(job, best.cut(), floorUnder(everything, best)).plan();
+                if (!quick) {
+                    Replay.require(job, plan);
+                    return plan;
+                }
+                quick = false;
+                best = search(new JobNumbers(job, withheld), patience()).best(best.layouts());
             } catch (NoTestWoodException e) {
-                withheld = withhold(withheld, best, e);
+                Withholding withholding = new Withholding(job, best, e, withheld);
+                withheld = withholding.extended();
+                best = search(new JobNumbers(job, withheld), QUICK).best(withholding.standing());
             }
         }
+    }
+
+    private Money floorUnder(JobNumbers everything, Champion best) {
+        return best.blanks() == wanted(everything) ? floor : shortFloor(everything, best);
+    }
+
+    private int patience() {
+        return seconds == Double.POSITIVE_INFINITY ? PATIENCE : Integer.MAX_VALUE;
     }
 
     private Money shortFloor(JobNumbers everything, Champion best) {
@@ -78,38 +92,17 @@ final class Planning {
         return Arrays.stream(numbers.wanted()).sum();
     }
 
-    /** Keeps a board whole that could prove the setting; where there is none, gives up strips of that width. */
-    private Withheld withhold(Withheld withheld, Champion best, NoTestWoodException missing) {
-        int cheapest = -1;
-        Money least = Money.ZERO;
-        for (int b = 0; b < job.boards().size(); b++) {
-            Board board = job.boards().get(b);
-            if (withheld.boards().contains(b) || best.layouts()[b] == null || !proves(board, missing)) continue;
-            Money cost = job.cost(board);
-            if (cheapest >= 0 && cost.compareTo(least) >= 0) continue;
-            cheapest = b;
-            least = cost;
-        }
-        return cheapest < 0 ? withheld.withWidth(missing.setting()) : withheld.withBoard(cheapest);
-    }
-
-    private static boolean proves(Board board, NoTestWoodException missing) {
-        return board.millsTo().equals(missing.thickness())
-                && !missing.length().exceeds(board.length())
-                && !missing.narrowest().exceeds(board.width().min(board.widthAtFarEnd()));
-    }
-
-    private Champion search(JobNumbers numbers) {
+    private Search search(JobNumbers numbers, int patience) {
         Limits limits = job.limits();
         Search.Effort effort = new Search.Effort(
                 limits.seed().orElse(0),
                 threads(limits.threads()),
                 options.mostRecuts() > 0 ? options.mostRecuts() : Long.MAX_VALUE,
-                seconds == Double.POSITIVE_INFINITY ? PATIENCE : Integer.MAX_VALUE,
+                patience,
                 MOVES_PER_BLANK);
         int wanted = wanted(numbers);
         cheapest = false;
-        return new Search(numbers, effort, this::stopped, champion -> tell(champion, wanted)).best();
+        return new Search(numbers, effort, this::stopped, champion -> tell(champion, wanted));
     }
 
     private static int threads(OptionalInt given) {

@@ -13,7 +13,7 @@ final class BoardNumbers {
     final Board stock;
     final long length;
     final long from; // the near end trim
-    final long to; // where the far end trim begins; may lie before from
+    final long to; // where the far end trim begins, or what is withheld; may lie before from
     final long widthNear;
     final long widthFar;
     final boolean ripped;
@@ -27,12 +27,15 @@ final class BoardNumbers {
     final double salvageRate; // millionths for a square nanometer of offcut as thick as the raw board
     final double milledSalvageRate; // of offcut that is milled
 
-    BoardNumbers(int index, Board board, Job job) {
+    /**
+     * @param withheld nanometers before the far end trim that no section reaches into
+     */
+    BoardNumbers(int index, Board board, Job job, long withheld) {
         this.index = index;
         stock = board;
         length = board.length().nanometers();
         from = board.endTrim().near().nanometers();
-        to = length - board.endTrim().far().nanometers();
+        to = length - board.endTrim().far().nanometers() - withheld;
         widthNear = board.width().nanometers();
         widthFar = board.widthAtFarEnd().nanometers();
         ripped = board.ripped();

@@ -72,7 +72,7 @@ public final class JobNumbers {
                 .toArray();
         List<Board> all = job.boards();
         boards = new BoardNumbers[all.size()];
-        for (int b = 0; b < boards.length; b++) boards[b] = new BoardNumbers(b, all.get(b), job);
+        for (int b = 0; b < boards.length; b++) boards[b] = new BoardNumbers(b, all.get(b), job, withheld.end(b));
         Map<String, Integer> groupNumbers = new HashMap<>();
         long[] feet = feet(job.parts());
         parts = new PartNumbers[job.parts().size()];

@@ -29,7 +29,7 @@ final class PartNumbers {
         widthIndex = w;
         fits = new boolean[numbers.boards.length];
         for (BoardNumbers board : numbers.boards) {
-            fits[board.index] = fits(part, board) && !withheld.keeps(board.index, board.ripped, width);
+            fits[board.index] = fits(part, board) && (board.ripped || !withheld.bars(width));
         }
     }
 

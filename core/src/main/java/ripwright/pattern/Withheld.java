@@ -1,29 +1,31 @@
 package ripwright.pattern;
 
+import java.util.HashMap;
 import java.util.HashSet;
+import java.util.Map;
 import java.util.Set;
 import ripwright.measure.Length;
 
 /**
  * What a search may not use, so that test rips have wood.
  *
- * @param boards places of boards that stay whole
+ * @param ends for places of boards how much stays uncut before the far end trim
  * @param widths widths that no strip is ripped to
  */
-public record Withheld(Set<Integer> boards, Set<Length> widths) {
+public record Withheld(Map<Integer, Length> ends, Set<Length> widths) {
     /** Everything may be used. */
-    public static final Withheld NOTHING = new Withheld(Set.of(), Set.of());
+    public static final Withheld NOTHING = new Withheld(Map.of(), Set.of());
 
-    /** Keeps copies of the sets. */
+    /** Keeps copies. */
     public Withheld {
-        boards = Set.copyOf(boards);
+        ends = Map.copyOf(ends);
         widths = Set.copyOf(widths);
     }
 
-    /** With that board staying whole too. */
-    public Withheld withBoard(int board) {
-        Set<Integer> more = new HashSet<>(boards);
-        more.add(board);
+    /** With that much at the far end of that board staying uncut too. */
+    public Withheld withEnd(int board, Length length) {
+        Map<Integer, Length> more = new HashMap<>(ends);
+        more.put(board, length);
         return new Withheld(more, widths);
     }
 
@@ -31,10 +33,14 @@ public record Withheld(Set<Integer> boards, Set<Length> widths) {
     public Withheld withWidth(Length width) {
         Set<Length> more = new HashSet<>(widths);
         more.add(width);
-        return new Withheld(boards, more);
+        return new Withheld(ends, more);
     }
 
-    boolean keeps(int board, boolean ripped, long width) {
-        return boards.contains(board) || (!ripped && !widths.isEmpty() && widths.contains(new Length(width)));
+    long end(int board) {
+        return ends.getOrDefault(board, Length.ZERO).nanometers();
+    }
+
+    boolean bars(long width) {
+        return widths.contains(new Length(width));
     }
 }

@@ -64,7 +64,7 @@ final class Anneal {
         Cutting best = watch.solve(solver, new Cutting(workbench, tariff, start.layouts()));
         Champion found = Champion.of(numbers, best.layouts());
         if (found.blanks() == totalWanted()) return found;
-        Champion completed = new Greedy(workbench, watch::stopped).completed(best.layouts(), best.missing(), random);
+        Champion completed = new Greedy(workbench, watch::stopped).completed(best.layouts(), random);
         return completed.betterThan(found) ? completed : found;
     }
 

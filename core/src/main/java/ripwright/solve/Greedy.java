@@ -35,8 +35,10 @@ final class Greedy {
         return best;
     }
 
-    /** Makes what a cutting leaves missing from the boards that are whole. */
-    Champion completed(@Nullable PricedLayout[] layouts, int[] missing, SplittableRandom random) {
+    /** Makes what those layouts leave missing, as far as the boards that are whole allow. */
+    Champion completed(@Nullable PricedLayout[] layouts, SplittableRandom random) {
+        int[] missing = numbers.wanted();
+        for (PricedLayout layout : layouts) if (layout != null) for (int part : layout.made()) missing[part]--;
         return answer(layouts.clone(), missing, random);
     }
 

@@ -12,6 +12,7 @@ import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
 import ripwright.pattern.JobNumbers;
+import ripwright.pattern.PricedLayout;
 
 /**
  * Looks for the layouts that make the most wanted wood and, of those, cost the least. Annealing rounds of a fixed number
@@ -51,7 +52,17 @@ public final class Search {
     /** The best answer found. */
     public Champion best() {
         SplittableRandom random = new SplittableRandom(effort.seed());
-        Champion best = new Greedy(workbench, stop).best(random.split());
+        return better(new Greedy(workbench, stop).best(random.split()), random);
+    }
+
+    /** The best answer found from one that may leave boards whole and parts unmade. */
+    public Champion best(@Nullable PricedLayout[] start) {
+        SplittableRandom random = new SplittableRandom(effort.seed());
+        return better(new Greedy(workbench, stop).completed(start, random.split()), random);
+    }
+
+    private Champion better(Champion start, SplittableRandom random) {
+        Champion best = start;
         listener.accept(best);
         ExecutorService threads = Executors.newFixedThreadPool(effort.threads());
         try (Watch watch = new Watch(stop)) {
