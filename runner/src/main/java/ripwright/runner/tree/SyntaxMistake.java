@@ -76,7 +76,8 @@ final class SyntaxMistake {
             return "a comma before " + found + "; take the comma out.";
         if (previous == '{' || (previous == ',' && inObject))
             return found() + " where the name of a field in double quotes is due.";
-        if (":[,".indexOf(previous) >= 0) return found() + " where a value is due." + hintForValue(found);
+        if (":[,".indexOf(previous) >= 0 && found != '.')
+            return found() + " where a value is due." + hintForValue(found);
         if (parser.currentToken() == JsonToken.FIELD_NAME && previous == '"')
             return found() + " where a colon is due, between a field's name and its value.";
         if (parser.currentToken() == JsonToken.FIELD_NAME || (!Character.isDigit(previous) && !isEnd(previous)))
@@ -96,7 +97,7 @@ final class SyntaxMistake {
 
     private static String hintForValue(char found) {
         if (Character.isLetter(found)) return " Text goes in double quotes; true, false and null are in small letters.";
-        return Character.isDigit(found) || found == '-' || found == '.' ? QUOTE_LENGTHS : "";
+        return Character.isDigit(found) || found == '-' ? QUOTE_LENGTHS : "";
     }
 
     private static String hintAfterNumber(char found) {
