@@ -95,7 +95,7 @@ final class BuiltDraw {
 
     private void edges(Board.Builder builder, List<Length> sections) {
         boolean crooked = features.has(Feature.CROOK);
-        if (!crooked && !features.has(Feature.EDGES) || dice.chance(0.4)) return;
+        if ((!crooked && !features.has(Feature.EDGES)) || dice.chance(0.4)) return;
         int straight = dice.whole(0, 1);
         Length loss = dice.inches(1 / 8.0, 3 / 8.0);
         Board plain = builder.build();

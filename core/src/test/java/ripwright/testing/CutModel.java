@@ -134,15 +134,21 @@ final class CutModel {
     /** Follows from the rest, and helps: blanks made larger by their kerfs fit into a board made larger by them. */
     private void rooms(int b) {
         TickBoard board = ticks.boards.get(b);
+        long length = Math.max(0, board.to() - board.from() + ticks.crosscutKerf);
+        long width = Math.max(board.near(), board.far()) + ticks.ripKerf;
+        LinearExprBuilder area = LinearExpr.newBuilder();
+        for (int s = 0; s < sections.size(); s++) if (sections.get(s).place == b) area.add(room(s));
+        model.addLessOrEqual(area, LinearExpr.term(used[b], length * width));
+    }
+
+    /** The square ticks of all blanks of a section, each made larger by its kerfs. */
+    LinearExpr room(int s) {
         LinearExprBuilder area = LinearExpr.newBuilder();
         for (int i = 0; i < count; i++) {
             Blank blank = ticks.blanks.get(i);
-            long room = (long) (blank.length() + ticks.crosscutKerf) * (blank.width() + ticks.ripKerf);
-            for (int s = 0; s < sections.size(); s++) if (sections.get(s).place == b) area.addTerm(in[i][s], room);
+            area.addTerm(in[i][s], (long) (blank.length() + ticks.crosscutKerf) * (blank.width() + ticks.ripKerf));
         }
-        long room = (long) Math.max(0, board.to() - board.from() + ticks.crosscutKerf)
-                * (Math.max(board.near(), board.far()) + ticks.ripKerf);
-        model.addLessOrEqual(area, LinearExpr.term(used[b], room));
+        return area.build();
     }
 
     private void together() {

@@ -33,9 +33,8 @@ final class CutSection {
         this.board = ticks.boards.get(place);
         String name = place + " " + number;
         open = model.newBoolVar("open " + name);
-        int end = Math.max(board.length(), board.from()); // trims may leave nothing
-        from = model.newIntVar(0, end, "from " + name);
-        to = model.newIntVar(0, end, "to " + name);
+        from = model.newIntVar(board.from(), board.to(), "from " + name);
+        to = model.newIntVar(board.from(), board.to(), "to " + name);
         edgeLoss = model.newIntVar(0, widest(), "edge loss " + name);
         boolean turns = !board.board().tapered()
                 && !board.board().ripped()
@@ -60,8 +59,6 @@ final class CutSection {
     }
 
     private void lies(@Nullable CutSection before) {
-        model.addGreaterOrEqual(from, board.from());
-        model.addLessOrEqual(to, board.to()).onlyEnforceIf(open);
         model.addEquality(from, to).onlyEnforceIf(open.not());
         if (board.board().ripped()) {
             model.addEquality(from, board.from());

@@ -29,6 +29,7 @@ final class CutWorth {
     private final CpModel model;
     private final int keepLength;
     private final boolean salvaged;
+    private final List<LinearExprBuilder> room = new ArrayList<>(); // of a section: square ticks of all that comes from it
 
     CutWorth(CutModel cut) {
         this.cut = cut;
@@ -55,6 +56,7 @@ final class CutWorth {
 
     void addTo(ExactSum cost) {
         for (CutSection section : cut.sections) loseNoMore(section);
+        for (int s = 0; s < cut.sections.size(); s++) room.add(LinearExpr.newBuilder().add(cut.room(s)));
         for (int b = 0; b < cut.used.length; b++) {
             List<CutSection> sections = sections(b);
             besideSections(b, sections, cost);
@@ -62,6 +64,7 @@ final class CutWorth {
             for (CutSection section : sections) {
                 if (!section.board.board().ripped()) besideLastStrip(section, cost);
                 behindBlanks(section, cost);
+                enough(section);
             }
         }
         if (ticks.job.labor().isPresent()) labor(cost);
@@ -78,23 +81,47 @@ final class CutWorth {
         return cut.sections.stream().filter(section -> section.place == b).toList();
     }
 
+    /** Follows from the rest, and helps: blanks and offcuts, made larger by their kerfs, fit into the section made larger. */
+    private void enough(CutSection section) {
+        long width = section.board.near() + ticks.ripKerf;
+        LinearExprBuilder all = LinearExpr.newBuilder()
+                .addTerm(section.to, width)
+                .addTerm(section.from, -width)
+                .addTerm(section.open, ticks.crosscutKerf * width);
+        model.addLessOrEqual(room.get(cut.sections.indexOf(section)), all);
+    }
+
     /** Full-width leftovers, and the cuts between them and the sections. */
     private void besideSections(int b, List<CutSection> sections, ExactSum cost) {
         TickBoard board = ticks.boards.get(b);
-        int kerf = ticks.crosscutKerf;
         CutSection first = sections.get(0);
         CutSection last = sections.get(sections.size() - 1);
-        fullWidth(board, LinearExpr.affine(first.from, 1, -(long) board.from() - kerf), first.open, cost);
-        fullWidth(board, LinearExpr.affine(last.to, -1, (long) board.to() - kerf), first.open, cost);
-        for (int k = 1; k < sections.size(); k++)
-            fullWidth(board, gap(sections, k, -2L * kerf), sections.get(k).open, cost);
+        boolean atNearEnd = board.from() > 0 && board.to() == board.length();
+        if (!board.board().tapered()) closeUp(sections, atNearEnd);
+        LinearExpr near = LinearExpr.affine(first.from, 1, -board.from());
+        LinearExpr far = LinearExpr.affine(last.to, -1, board.to());
+        if (salvaged) fullWidth(board, atNearEnd ? near : far, first.open, cost);
         crosscuts(cost, first.open, unless(LinearExpr.affine(first.from, 1, 0), first.open));
         crosscuts(cost, first.open, unless(LinearExpr.affine(last.to, -1, board.length()), first.open));
         for (int k = 1; k < sections.size(); k++) {
             Literal open = sections.get(k).open;
             crosscuts(cost, open, model.falseLiteral());
-            crosscuts(cost, open, unless(gap(sections, k, -kerf), open));
+            crosscuts(cost, open, unless(gap(sections, k, -ticks.crosscutKerf), open));
         }
+    }
+
+    /**
+     * All full-width waste of a straight board is best left at one end, neighbors one kerf apart: gaps between sections cost two
+     * kerfs and two cuts, and what is left at both ends costs two kerfs. A raw end that need not be trimmed is best kept for a
+     * section, which then needs no cut there.
+     */
+    private void closeUp(List<CutSection> sections, boolean wasteAtNearEnd) {
+        CutSection first = sections.get(0);
+        CutSection last = sections.get(sections.size() - 1);
+        if (wasteAtNearEnd) model.addEquality(last.to, first.board.to()).onlyEnforceIf(first.open);
+        else model.addEquality(first.from, first.board.from());
+        for (int k = 1; k < sections.size(); k++)
+            model.addEquality(gap(sections, k, 0), LinearExpr.term(sections.get(k).open, ticks.crosscutKerf));
     }
 
     private static LinearExpr gap(List<CutSection> sections, int k, long more) {
@@ -121,9 +148,10 @@ final class CutWorth {
         return spared;
     }
 
-    private void fullWidth(TickBoard board, LinearExpr length, Literal where, ExactSum cost) {
-        if (!salvaged || Math.min(board.near(), board.far()) < keepWidth()) return;
-        IntVar kept = kept(board, length, where);
+    private void fullWidth(TickBoard board, LinearExpr gap, Literal where, ExactSum cost) {
+        if (board.near() < keepWidth()) return;
+        IntVar kept = kept(board, gap, where);
+        model.addLessOrEqual(kept, gap); // follows from the rest, and helps
         cost.add(
                 kept,
                 worth(board, board.board().thickness()).multiply(board.near()).negate());
@@ -140,11 +168,15 @@ final class CutWorth {
         model.addGreaterOrEqual(section.length(), keepLength).onlyEnforceIf(keeps);
         model.addGreaterOrEqual(width, keepWidth()).onlyEnforceIf(keeps);
         IntVar wide = model.newIntVar(0, board.near(), "beside");
-        model.addLessOrEqual(wide, width).onlyEnforceIf(keeps);
+        model.addEquality(wide, width).onlyEnforceIf(keeps);
+        model.addLessOrEqual(wide, LinearExpr.newBuilder().add(width).add(ticks.ripKerf)); // follows from the rest, and helps
         model.addEquality(wide, 0).onlyEnforceIf(keeps.not());
         IntVar area = model.newIntVar(0, (long) board.near() * board.length(), "area beside");
-        model.addMultiplicationEquality(area, wide, section.length());
+        IntVar length = model.newIntVar(0, board.length(), "length beside");
+        model.addEquality(length, section.length());
+        model.addMultiplicationEquality(area, wide, length);
         cost.add(area, worth(board, board.board().millsTo()).negate());
+        room.get(s).addTerm(area, 1);
     }
 
     private void behindBlanks(CutSection section, ExactSum cost) {
@@ -155,9 +187,10 @@ final class CutWorth {
             LinearExpr rest = LinearExpr.newBuilder()
                     .add(section.length())
                     .addTerm(cut.along(lead), -1)
-                    .add(-ticks.crosscutKerf)
                     .build();
             IntVar kept = kept(section.board, rest, cut.leadsIn[lead][s]);
+            model.addLessOrEqual(kept, section.length()); // follows from the rest, and helps
+            room.get(s).addTerm(kept, width + ticks.ripKerf);
             cost.add(
                     kept,
                     worth(section.board, section.board.board().millsTo())
@@ -166,14 +199,16 @@ final class CutWorth {
         }
     }
 
-    /** {@code length} where that is long enough to keep and {@code where} holds, else 0. */
-    private IntVar kept(TickBoard board, LinearExpr length, Literal where) {
+    /** What is left of {@code gap} behind a kerf, where that is long enough to keep and {@code where} holds; else 0. */
+    private IntVar kept(TickBoard board, LinearExpr gap, Literal where) {
         IntVar kept = model.newIntVar(0, board.length(), "kept");
         BoolVar keeps = model.newBoolVar("keeps");
         model.addImplication(keeps, where);
         model.addEquality(kept, 0).onlyEnforceIf(keeps.not());
         model.addGreaterOrEqual(kept, keepLength).onlyEnforceIf(keeps);
-        model.addLessOrEqual(kept, length).onlyEnforceIf(keeps);
+        model.addEquality(LinearExpr.affine(kept, 1, ticks.crosscutKerf), gap).onlyEnforceIf(keeps);
+        model.addLessThan(gap, (long) keepLength + ticks.crosscutKerf)
+                .onlyEnforceIf(new Literal[] {where, keeps.not()});
         return kept;
     }
 

@@ -111,7 +111,9 @@ final class Ticks {
                 of(board.widthAtFarEnd()),
                 of(board.length()),
                 of(board.endTrim().near()),
-                of(board.length()) - of(board.endTrim().far()),
+                Math.max(
+                        of(board.endTrim().near()),
+                        of(board.length()) - of(board.endTrim().far())),
                 of(board.edgeLoss()),
                 defects);
     }
