@@ -8,6 +8,7 @@ import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.SplittableRandom;
@@ -146,7 +147,7 @@ public final class ConstructedJobs {
         if (features.has(Feature.TOGETHER)) {
             BuiltBoard home = dice.of(built);
             home.keys().stream()
-                    .filter(key -> homes.get(key).equals(Set.of(home)))
+                    .filter(key -> Set.of(home).equals(homes.get(key)))
                     .limit(4)
                     .forEach(grouped::add);
         }
@@ -159,8 +160,12 @@ public final class ConstructedJobs {
         });
     }
 
+    private int line(BuiltBoard.Key key) {
+        return Objects.requireNonNull(lines.get(key));
+    }
+
     private Part part(BuiltBoard.Key key) {
-        return parts.get(lines.get(key));
+        return parts.get(line(key));
     }
 
     /** Bad wood in the end trim, and sound defects in blanks of hidden parts. */
@@ -189,7 +194,7 @@ public final class ConstructedJobs {
                 List<Layout.Blank> blanks = new ArrayList<>();
                 long at = from;
                 for (Length length : strip.blanks()) {
-                    blanks.add(new Layout.Blank(lines.get(built.key(strip, length)), at));
+                    blanks.add(new Layout.Blank(line(built.key(strip, length)), at));
                     at += length.nanometers() + kerfs.crosscutKerf().nanometers();
                 }
                 strips.add(new Layout.Strip(strip.width().nanometers(), blanks));

@@ -135,7 +135,7 @@ final class CutModel {
     private void rooms(int b) {
         TickBoard board = ticks.boards.get(b);
         long length = Math.max(0, board.to() - board.from() + ticks.crosscutKerf);
-        long width = Math.max(board.near(), board.far()) + ticks.ripKerf;
+        long width = Math.max(board.near(), board.far()) + (long) ticks.ripKerf;
         LinearExprBuilder area = LinearExpr.newBuilder();
         for (int s = 0; s < sections.size(); s++) if (sections.get(s).place == b) area.add(room(s));
         model.addLessOrEqual(area, LinearExpr.term(used[b], length * width));

@@ -29,7 +29,8 @@ final class CutWorth {
     private final CpModel model;
     private final int keepLength;
     private final boolean salvaged;
-    private final List<LinearExprBuilder> room = new ArrayList<>(); // of a section: square ticks of all that comes from it
+    private final List<LinearExprBuilder> room =
+            new ArrayList<>(); // of a section: square ticks of all that comes from it
 
     CutWorth(CutModel cut) {
         this.cut = cut;
@@ -43,7 +44,7 @@ final class CutWorth {
         boolean salvaged = ticks.job.salvage().signum() > 0;
         for (TickBoard board : ticks.boards) {
             if (!board.defects().isEmpty()
-                    || salvaged && !board.board().defects().isEmpty())
+                    || (salvaged && !board.board().defects().isEmpty()))
                 throw new IllegalArgumentException(
                         "Defects matter: " + board.board().id() + ".");
             if (salvaged
@@ -56,7 +57,8 @@ final class CutWorth {
 
     void addTo(ExactSum cost) {
         for (CutSection section : cut.sections) loseNoMore(section);
-        for (int s = 0; s < cut.sections.size(); s++) room.add(LinearExpr.newBuilder().add(cut.room(s)));
+        for (int s = 0; s < cut.sections.size(); s++)
+            room.add(LinearExpr.newBuilder().add(cut.room(s)));
         for (int b = 0; b < cut.used.length; b++) {
             List<CutSection> sections = sections(b);
             besideSections(b, sections, cost);
@@ -83,7 +85,7 @@ final class CutWorth {
 
     /** Follows from the rest, and helps: blanks and offcuts, made larger by their kerfs, fit into the section made larger. */
     private void enough(CutSection section) {
-        long width = section.board.near() + ticks.ripKerf;
+        long width = section.board.near() + (long) ticks.ripKerf;
         LinearExprBuilder all = LinearExpr.newBuilder()
                 .addTerm(section.to, width)
                 .addTerm(section.from, -width)
@@ -169,7 +171,8 @@ final class CutWorth {
         model.addGreaterOrEqual(width, keepWidth()).onlyEnforceIf(keeps);
         IntVar wide = model.newIntVar(0, board.near(), "beside");
         model.addEquality(wide, width).onlyEnforceIf(keeps);
-        model.addLessOrEqual(wide, LinearExpr.newBuilder().add(width).add(ticks.ripKerf)); // follows from the rest, and helps
+        model.addLessOrEqual(
+                wide, LinearExpr.newBuilder().add(width).add(ticks.ripKerf)); // follows from the rest, and helps
         model.addEquality(wide, 0).onlyEnforceIf(keeps.not());
         IntVar area = model.newIntVar(0, (long) board.near() * board.length(), "area beside");
         IntVar length = model.newIntVar(0, board.length(), "length beside");

@@ -76,7 +76,7 @@ final class StockDraw {
 
     private Board.Builder edges(Board.Builder board) {
         boolean crooked = features.has(Feature.CROOK);
-        if (!crooked && !features.has(Feature.EDGES) || !dice.chance(0.7)) return board;
+        if ((!crooked && !features.has(Feature.EDGES)) || !dice.chance(0.7)) return board;
         Length crook = crooked && dice.chance(0.7) ? dice.inches(1 / 16.0, 0.75) : Length.ZERO;
         return board.edges(dice.whole(0, 1), dice.inches(1 / 8.0, 3 / 8.0), crook);
     }

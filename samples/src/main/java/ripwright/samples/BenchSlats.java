@@ -30,7 +30,8 @@ public final class BenchSlats {
     /** Prints the plan's steps. */
     public static void main(String[] arguments) {
         Plan plan = Planner.plan(job(), Options.defaults());
-        System.out.println(plan.status() + ", net " + plan.cost().net() + ", yield " + plan.tally().yield());
+        System.out.println(plan.status() + ", net " + plan.cost().net() + ", yield "
+                + plan.tally().yield());
         for (Step step : plan.steps())
             System.out.println(step.n() + " " + step.does() + " " + step.piece() + " -> " + step.makes());
     }

@@ -1,0 +1,56 @@
+package ripwright;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.SplittableRandom;
+import java.util.concurrent.atomic.AtomicInteger;
+import org.junit.jupiter.api.Test;
+import ripwright.job.Job;
+import ripwright.plan.Plan;
+import ripwright.replay.Replay;
+import ripwright.testing.Features;
+import ripwright.testing.JobSize;
+import ripwright.testing.RandomJobs;
+import ripwright.testing.Seeds;
+
+class PlannerTest {
+    private static final Options SHORT_SEARCH = Options.defaults().withMostRecuts(150);
+
+    @Test
+    void every_plan_of_a_drawn_job_replays() {
+        Seeds.each(500, (random, size) -> {
+            Job job = RandomJobs.growing(random, size / 2);
+            assertThat(Replay.faults(job, Planner.plan(job, SHORT_SEARCH))).isEmpty();
+        });
+    }
+
+    @Test
+    void the_same_seed_gives_the_same_plan() {
+        Job job = RandomJobs.random(new SplittableRandom(5), new JobSize(20, 8), Features.ALL);
+        assertThat(Planner.plan(job, SHORT_SEARCH)).isEqualTo(Planner.plan(job, SHORT_SEARCH));
+    }
+
+    @Test
+    void a_cancelled_planning_gives_the_best_plan_so_far() {
+        Job job = RandomJobs.random(new SplittableRandom(6), new JobSize(40, 12), Features.NONE);
+        AtomicInteger asked = new AtomicInteger();
+        Plan plan = Planner.plan(job, Options.defaults().withCancellation(() -> asked.incrementAndGet() > 40));
+        assertThat(Replay.faults(job, plan)).isEmpty();
+        assertThat(plan.boards()).isNotEmpty();
+    }
+
+    @Test
+    void progress_is_told_and_what_a_listener_throws_breaks_no_plan() {
+        Job job = RandomJobs.random(new SplittableRandom(7), new JobSize(12, 5), Features.NONE);
+        List<Progress> told = new ArrayList<>();
+        Plan plan = Planner.plan(job, SHORT_SEARCH.withListener(progress -> {
+            told.add(progress);
+            throw new IllegalStateException("the listener is broken");
+        }));
+        assertThat(Replay.faults(job, plan)).isEmpty();
+        assertThat(told).isNotEmpty();
+        assertThat(told.get(told.size() - 1).partsWanted()).isEqualTo(12);
+    }
+}

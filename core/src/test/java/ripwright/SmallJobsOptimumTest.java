@@ -1,0 +1,46 @@
+package ripwright;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.SplittableRandom;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import ripwright.job.Job;
+import ripwright.plan.Plan;
+import ripwright.testing.CpSatOptimum;
+import ripwright.testing.Feature;
+import ripwright.testing.Features;
+import ripwright.testing.JobSize;
+import ripwright.testing.Optimum;
+import ripwright.testing.RandomJobs;
+
+/**
+ * Small jobs against the optimum that the general solver CP-SAT (OR-Tools) finds and proves on a formulation of its own,
+ * made from the contract alone.
+ */
+class SmallJobsOptimumTest {
+    @ParameterizedTest
+    @ValueSource(ints = {0, 1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12, 13, 14, 15, 16, 17, 18, 19})
+    void stock_cost_is_the_optimum(int seed) {
+        SplittableRandom random = new SplittableRandom(seed);
+        Features features = Features.some(
+                random,
+                Feature.DEFECTS,
+                Feature.TAPER,
+                Feature.EDGES,
+                Feature.CROOK,
+                Feature.TRIMS,
+                Feature.TOGETHER,
+                Feature.SHOW,
+                Feature.SAW_LIMITS,
+                Feature.SHORT_STOCK);
+        Job job = RandomJobs.random(random, JobSize.tiny(random), features, 4);
+        Optimum optimum = CpSatOptimum.stock(job);
+        Plan plan = Planner.plan(job, Options.defaults().withMostRecuts(20_000));
+        assertThat(plan.tally().parts()).isEqualTo(optimum.made().rounded());
+        assertThat(plan.cost().stock()).isEqualTo(optimum.cost().rounded());
+        assertThat(plan.status() == Plan.Status.COMPLETE).isEqualTo(optimum.complete());
+        if (optimum.complete())
+            assertThat(plan.cost().bound()).isLessThanOrEqualTo(optimum.cost().rounded());
+    }
+}
