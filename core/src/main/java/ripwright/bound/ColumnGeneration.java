@@ -26,7 +26,6 @@ final class ColumnGeneration {
     private final int firstColumn;
     private final int parts;
     private final int feetRow; // or -1
-    String stats = "";
     private Certificate best;
 
     ColumnGeneration(Demand demand, Oracle oracle, Certificate start) {
@@ -78,26 +77,15 @@ final class ColumnGeneration {
     /** Raises the floor until it cannot be raised further, or {@code stop} says so. */
     Certificate run(BooleanSupplier stop) {
         join(best.prices(), best.prices());
-        long tl = 0, to = 0;
-        int it = 0;
         double near = 0.5; // how near to the best prices so far
         while (!stop.getAsBoolean()) {
-            it++;
-            long q = System.nanoTime();
             program.solve(stop);
-            tl += System.nanoTime() - q;
-            stats = it + " iterations, lp ms " + tl / 1000000 + " oracle ms " + to / 1000000 + " columns "
-                    + columns.size() + " lp "
-                    + (program.value() * unit + settledShare()) / demand.coins.perMillionth() / 1e6 + " pivots "
-                    + program.pivots();
             double met = program.value() * unit + settledShare();
             if (best.coins() >= met - Math.abs(met) * CLOSE) break;
             long[] prices = programPrices();
             long[] asked = between(prices, best.prices(), near);
-            q = System.nanoTime();
             Certificate now = Certificate.of(demand, asked, oracle);
             boolean joined = join(asked, prices);
-            to += System.nanoTime() - q;
             if (now.coins() > best.coins()) best = now;
             if (!joined && near == 0) break;
             near = joined ? 0.5 : 0;
@@ -132,7 +120,7 @@ final class ColumnGeneration {
             Column column = Column.of(demand, oracle.sketch(b), asked);
             double reduced = column.cost() / unit - program.price(parts + b);
             for (int k = 0; k < parts; k++) reduced -= column.made()[k] * (prices[k] / unit);
-            if (reduced >= -1e-8) continue;
+            if (reduced >= -1e-7) continue;
             add(column);
             joined = true;
         }

@@ -1,12 +1,18 @@
 package ripwright.bound;
 
 import java.util.Arrays;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
 import java.util.function.BooleanSupplier;
 import ripwright.bill.Part;
 import ripwright.measure.BoardFeet;
 import ripwright.measure.Money;
 import ripwright.pattern.JobNumbers;
 import ripwright.pattern.Oracle;
+import ripwright.pattern.PricedLayout;
+import ripwright.pattern.Sketch;
 import ripwright.stock.Board;
 
 /**
@@ -17,16 +23,25 @@ import ripwright.stock.Board;
 public final class Floor {
     private static final double FIRST_PRICE = 1.15; // of a part, against the cheapest wood it could be made of
 
+    /**
+     * A layout that the floor rests on.
+     *
+     * @param layout one of real blanks, feasible by itself, of the first board of its kind
+     * @param weight how much of it the linear program took, from 0 to the number of boards alike
+     */
+    public record WeightedLayout(PricedLayout layout, double weight) {}
+
     private final Demand demand;
+    private final Oracle oracle;
+    private final ColumnGeneration generation;
     private final Certificate certificate;
 
     private Floor(Demand demand, BooleanSupplier stop) {
         this.demand = demand;
-        Oracle oracle = new Oracle(demand.numbers, demand.kinds, demand.coins);
+        oracle = new Oracle(demand.numbers, demand.kinds, demand.coins);
         Certificate start = Certificate.of(demand, firstPrices(demand), oracle);
-        ColumnGeneration g = new ColumnGeneration(demand, oracle, start);
-        certificate = g.run(stop);
-        stats = g.stats;
+        generation = new ColumnGeneration(demand, oracle, start);
+        certificate = generation.run(stop);
     }
 
     /** Under every plan that makes the whole bill; when {@code stop} says so, the best that was found by then. */
@@ -67,11 +82,25 @@ public final class Floor {
         return prices;
     }
 
-    String stats() {
-        return stats;
+    /**
+     * The layouts that were found on the way, those first that the linear program took most of. What the oracle reckoned too
+     * high for real blanks is left out, and so is what a defect is in the way of.
+     */
+    public List<WeightedLayout> layouts() {
+        double[] weights = generation.weights();
+        Map<PricedLayout, Double> found = new LinkedHashMap<>();
+        for (int j = 0; j < weights.length; j++) {
+            Sketch sketch = generation.columns().get(j).sketch();
+            int board = demand.kinds.boardsOf(sketch.boardKind())[0];
+            double weight = weights[j];
+            oracle.place(board, sketch, certificate.prices(), demand.numbers.wanted())
+                    .ifPresent(layout -> found.merge(layout, weight, Double::sum));
+        }
+        return found.entrySet().stream()
+                .map(entry -> new WeightedLayout(entry.getKey(), entry.getValue()))
+                .sorted(Comparator.comparing(weighted -> -weighted.weight()))
+                .toList();
     }
-
-    String stats = "";
 
     Certificate certificate() {
         return certificate;

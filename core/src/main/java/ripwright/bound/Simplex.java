@@ -204,10 +204,6 @@ final class Simplex {
         }
     }
 
-    int pivots() {
-        return pivots;
-    }
-
     /** How many columns there are. */
     int columns() {
         return columns;

@@ -10,6 +10,10 @@ final class BoardShape {
     private final long fullRate; // coins a tick of full-width leftover fetches; 0 when too narrow to keep
     private final boolean alike; // whether sections of all lengths have the same usable width
     private final long always; // nanometers of it
+    private final long[] usable; // usable[t]: what a section of t ticks has, once known
+    private final int[] room; // and the place of its widest sum
+    private final boolean[] known;
+    private final int alwaysRoom;
     final int length; // ticks of its room
     final boolean straightens; // whether a section of it has to be straightened
     final long flush; // what is paid back when the sections reach from trim to trim
@@ -22,7 +26,11 @@ final class BoardShape {
         length = Math.toIntExact(wood.room(board) / wood.lengthTick);
         straightens = board.mustStraighten(true) && (board.edgeLoss > 0 || board.crook > 0);
         alike = board.crook == 0 && !board.tapered();
+        usable = new long[alike ? 0 : wood.length + 1];
+        room = new int[usable.length];
+        known = new boolean[usable.length];
         always = alike ? reckonUsable(1) : 0;
+        alwaysRoom = alike ? reckonRoom(always) : 0;
         boolean nearTrim = board.from > 0;
         boolean farTrim = board.to < board.length;
         int trims = (nearTrim ? 1 : 0) + (farTrim ? 1 : 0);
@@ -34,14 +42,16 @@ final class BoardShape {
         fullRate = keeps ? Coins.ceil(board.salvageRate * coins.perMillionth() * widest * wood.lengthTick) : 0;
     }
 
-    /** Nanometers a section of {@code t} ticks has for its strips. */
+    /** Nanometers a section of {@code t} ticks has for its strips; perhaps none, or less. */
     long usable(int t) {
-        return alike ? always : reckonUsable(t);
+        if (alike) return always;
+        if (!known[t]) know(t);
+        return usable[t];
     }
 
     private long reckonUsable(int t) {
-        long s = wood.shortest(t);
-        return sectionWidth(s) - board.referenceLoss(true, Math.min(s, board.length)) - board.otherLoss(true);
+        long s = Math.min(wood.shortest(t), board.length);
+        return sectionWidth(s) - board.referenceLoss(true, s) - board.otherLoss(true);
     }
 
     private long sectionWidth(long s) {
@@ -52,10 +62,21 @@ final class BoardShape {
         return board.sectionWidth(from, to);
     }
 
-    /** Ticks a section has for its strips, a kerf included; -1 when nothing is left. */
-    int usableTicks(int t) {
-        long usable = usable(t);
-        return usable <= 0 ? -1 : (int) ((usable + wood.numbers.ripKerf) / wood.widthTick);
+    /** The place of the widest sum of strips a section has room for; -1 when it has no room. */
+    int room(int t) {
+        if (alike) return alwaysRoom;
+        if (!known[t]) know(t);
+        return room[t];
+    }
+
+    private int reckonRoom(long usable) {
+        return usable <= 0 ? -1 : wood.sums.within(usable + wood.numbers.ripKerf);
+    }
+
+    private void know(int t) {
+        usable[t] = reckonUsable(t);
+        room[t] = reckonRoom(usable[t]);
+        known[t] = true;
     }
 
     /** Nanometers a section of {@code t} ticks has for its strips, what is beside them, and a kerf for each strip. */

@@ -23,6 +23,7 @@ final class BoardWorth {
     private final int[] length; // length[k]: of a section that was reckoned
     private final long[] worth; // worth[k]: what it is worth
     private final double[] loss; // loss[k]: what it loses against perTick
+    private final int[] byLoss; // places in length, worth and loss, least loss first
     private int count;
     private double perTick;
     private long best;
@@ -41,9 +42,10 @@ final class BoardWorth {
         length = new int[wood.length + 1];
         worth = new long[wood.length + 1];
         loss = new double[wood.length + 1];
+        byLoss = new int[wood.length + 1];
     }
 
-    /** The worth of the board's best layout of one section at least; {@link StripWorth#NONE} when there is none. */
+    /** The worth of the board's best layout of one section at least; {@link StripWorth#NONE} when it is not above zero. */
     long best() {
         best = StripWorth.NONE;
         int from = Math.max(1, wood.shortest);
@@ -53,23 +55,22 @@ final class BoardWorth {
         for (int t = from; t <= to; t++)
             most[t] = everyLength || t == from || sections.rises(t) ? sections.atMost(i, t) : StripWorth.NONE;
         settlePerTick(from, to);
-        collect(from, to, Double.MAX_VALUE);
-        combine(Double.MAX_VALUE);
-        if (best == StripWorth.NONE) return best;
-        reckon(from, to, slack() / 4);
-        collect(from, to, slack());
-        combine(slack());
-        reckon(from, to, slack());
-        collect(from, to, slack());
-        combine(slack());
-        return best;
+        double tried = perTick * shape.length / 64;
+        while (true) {
+            reckon(from, to, tried);
+            collect(from, to, tried);
+            combine(tried);
+            double enough = slack();
+            if (tried >= enough) return best;
+            tried = Math.min(2 * tried + 64, enough);
+        }
     }
 
-    /** What all sections and leftovers of a better layout may lose together. */
+    /** What all sections and leftovers of a layout may lose together that is better, and worth anything at all. */
     private double slack() {
         double flush = Math.max(0, Math.max(shape.flush, shape.open));
         double spilled = (double) shape.fullRate() * wood.spill;
-        return (perTick * shape.length + flush + spilled - best) * (1 + 1e-9) + 64;
+        return (perTick * shape.length + flush + spilled - Math.max(0, best)) * (1 + 1e-9) + 64;
     }
 
     /** Reckons all sections that may lose no more than {@code slack}. */
@@ -117,6 +118,7 @@ final class BoardWorth {
         }
     }
 
+    /** Takes all sections that are reckoned and lose no more than {@code slack}, shortest first. */
     private void collect(int from, int to, double slack) {
         count = 0;
         for (int t = from; t <= to; t++) {
@@ -130,6 +132,10 @@ final class BoardWorth {
         }
     }
 
+    /**
+     * Tries all layouts of the sections taken. Of a layout's sections the one that loses most is left to the rest: so the
+     * one before loses no more than half of the slack, and of three the first no more than a third.
+     */
     private void combine(double slack) {
         fillRest();
         int room = shape.length;
@@ -137,24 +143,54 @@ final class BoardWorth {
             best = lastRest[room];
             bestCount = 0;
         }
-        for (int a = 0; a < count; a++) {
-            int left = room - length[a];
-            if (left < 0) break;
-            if (worth[a] + rest[left] > best) {
-                best = worth[a] + rest[left];
+        int n = leastLosses(slack / 2);
+        for (int a = 0; a < n; a++) {
+            int first = byLoss[a];
+            int left = room - length[first];
+            if (left < 0) continue;
+            if (worth[first] + rest[left] > best) {
+                best = worth[first] + rest[left];
                 bestCount = 1;
-                bestSections[0] = length[a];
+                bestSections[0] = length[first];
             }
-            double allowed = slack - loss[a];
-            for (int b = a; b < count && length[b] <= left; b++) {
-                if (loss[b] > allowed) continue;
-                long sum = worth[a] + worth[b] + rest[left - length[b]];
+            double allowed = (slack - loss[first]) / 2;
+            for (int b = a; b < n && loss[byLoss[b]] <= allowed; b++) {
+                int second = byLoss[b];
+                if (length[second] > left) continue;
+                long sum = worth[first] + worth[second] + rest[left - length[second]];
                 if (sum <= best) continue;
                 best = sum;
                 bestCount = 2;
-                bestSections[0] = length[a];
-                bestSections[1] = length[b];
+                bestSections[0] = length[first];
+                bestSections[1] = length[second];
             }
+        }
+    }
+
+    /** Sorts the sections that lose no more than {@code most} into byLoss, that first which loses least. */
+    private int leastLosses(double most) {
+        int n = 0;
+        for (int k = 0; k < count; k++) if (loss[k] <= most) byLoss[n++] = k;
+        for (int k = n / 2; k >= 0; k--) sinkByLoss(k, n);
+        for (int end = n - 1; end > 0; end--) {
+            int k = byLoss[0];
+            byLoss[0] = byLoss[end];
+            byLoss[end] = k;
+            sinkByLoss(0, end);
+        }
+        return n;
+    }
+
+    private void sinkByLoss(int from, int n) {
+        int k = from;
+        while (2 * k + 1 < n) {
+            int child = 2 * k + 1;
+            if (child + 1 < n && loss[byLoss[child + 1]] > loss[byLoss[child]]) child++;
+            if (loss[byLoss[child]] <= loss[byLoss[k]]) return;
+            int other = byLoss[k];
+            byLoss[k] = byLoss[child];
+            byLoss[child] = other;
+            k = child;
         }
     }
 

@@ -2,6 +2,7 @@ package ripwright.pattern;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * The best layout of every board when each blank has a price: what its blanks are worth and its offcuts fetch, less what
@@ -14,14 +15,28 @@ import java.util.List;
  *     (1965) 94-120"
  */
 public final class Oracle {
+    private final JobNumbers numbers;
+    private final Kinds kinds;
+    private final Coins coins;
+    private final int[] wanted; // wanted[k]: blanks of part kind k on the bill
     private final WoodWorth[] woods;
     private final int[] woodOf; // woodOf[k]: of board kind k, or -1
     private final int[] placeIn; // its place there
 
     /** Builds the tables for a job. */
+    public Oracle(JobNumbers numbers) {
+        this(numbers, new Kinds(numbers), new Coins(numbers.job()));
+    }
+
+    /** Builds the tables for a job whose kinds and coins are known already. */
     public Oracle(JobNumbers numbers, Kinds kinds, Coins coins) {
-        List<Wood> all = Wood.all(numbers, kinds, coins);
+        this.numbers = numbers;
+        this.kinds = kinds;
+        this.coins = coins;
+        wanted = new int[kinds.parts()];
+        for (int k = 0; k < wanted.length; k++) wanted[k] = kinds.wanted(k);
         Charges charges = Charges.of(numbers, coins);
+        List<Wood> all = Wood.all(numbers, kinds, coins, charges);
         woods = new WoodWorth[all.size()];
         woodOf = new int[kinds.boards()];
         placeIn = new int[kinds.boards()];
@@ -38,7 +53,20 @@ public final class Oracle {
 
     /** Reckons every board at those prices, one for each kind of parts, in coins, none below zero. */
     public void price(long[] prices) {
-        for (WoodWorth wood : woods) wood.price(prices);
+        for (WoodWorth wood : woods) wood.price(prices, wanted);
+    }
+
+    /**
+     * Reckons boards of one kind alone; what was reckoned for others is forgotten.
+     *
+     * @param boardKind the kind of the board
+     * @param prices of a blank of each part kind, in coins, none below zero
+     * @param most how many blanks of each kind are wanted at most; a strip has no more of them, a section only where few are
+     */
+    public void price(int boardKind, long[] prices, int[] most) {
+        int[] least = new int[most.length];
+        for (int k = 0; k < least.length; k++) least[k] = Math.min(most[k], wanted[k]);
+        if (woodOf[boardKind] >= 0) woods[woodOf[boardKind]].priceOnly(placeIn[boardKind], prices, least);
     }
 
     /** Whether a board of that kind can be cut at all. */
@@ -49,6 +77,34 @@ public final class Oracle {
     /** What no layout of a board of that kind exceeds, in coins; very far below zero where there is none. */
     public long worth(int boardKind) {
         return woodOf[boardKind] < 0 ? StripWorth.NONE : woods[woodOf[boardKind]].worth(placeIn[boardKind]);
+    }
+
+    /**
+     * A best layout of a board at those prices, of no more blanks than are allowed: as the oracle reckons it, then filled
+     * with real blanks one strip after another. So where few blanks are left another layout may be better; and none comes of
+     * it where a defect is in the way.
+     *
+     * @param board the board's place in {@code job.boards()}
+     * @param prices of a blank of each part, in millionths of the currency; of parts alike the highest counts
+     * @param most how many of each part at most
+     */
+    public Optional<PricedLayout> best(int board, double[] prices, int[] most) {
+        long[] coinPrices = new long[kinds.parts()];
+        int[] kindMost = new int[kinds.parts()];
+        for (int p = 0; p < prices.length; p++) {
+            int kind = kinds.kindOfPart(p);
+            coinPrices[kind] = Math.max(coinPrices[kind], Math.round(prices[p] * coins.perMillionth()));
+            kindMost[kind] += most[p];
+        }
+        int boardKind = kinds.kindOfBoard(board);
+        price(boardKind, coinPrices, kindMost);
+        if (!cuts(boardKind)) return Optional.empty();
+        return Placing.of(numbers, kinds, board, sketch(boardKind), coinPrices, most);
+    }
+
+    /** The layout of real blanks that comes of a sketch for a board of its kind, of no more blanks than are allowed. */
+    public Optional<PricedLayout> place(int board, Sketch sketch, long[] prices, int[] most) {
+        return Placing.of(numbers, kinds, board, sketch, prices, most);
     }
 
     /** The layout that worth was reckoned for; only where {@link #cuts}. */

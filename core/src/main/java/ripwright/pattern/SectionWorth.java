@@ -15,8 +15,9 @@ final class SectionWorth {
     private final long[][] worth; // worth[i][t]: of the best section t ticks long on board i, once reckoned
     private final boolean[] reckoned; // the lengths that are
     private final boolean[] rises; // whether some strip of t ticks is worth more than one of a tick less
-    private final double[] perTick; // perTick[t]: no section of t ticks is worth more for each tick of width
-    private final long[] choice; // choice[u]: worth of the best strips in at most u ticks of width
+    private final double[] across; // across[t]: no section of t ticks is worth more for each nanometer of width
+    private final long[] choice; // choice[i]: worth of the best strips whose widths come to the i-th sum
+    private final long[] within; // within[i]: or to less
     private final StripPasses passes;
 
     SectionWorth(Wood wood, Charges charges, StripWorth strips, BoardShape[] shapes) {
@@ -27,8 +28,9 @@ final class SectionWorth {
         worth = new long[shapes.length][wood.length + 1];
         reckoned = new boolean[wood.length + 1];
         rises = new boolean[wood.length + 1];
-        perTick = new double[wood.length + 1];
-        choice = new long[wood.width + 1];
+        across = new double[wood.length + 1];
+        choice = new long[wood.sums.count()];
+        within = new long[choice.length];
         passes = new StripPasses(wood, charges, strips);
     }
 
@@ -37,10 +39,10 @@ final class SectionWorth {
         Arrays.fill(reckoned, false);
         Arrays.fill(rises, false);
         for (int t = 0; t <= wood.length; t++) {
-            double most = wood.offcutRate * wood.longest(t) * wood.widthTick;
+            double most = wood.offcutRate * wood.longest(t);
             for (int v = 0; v < wood.widths.length; v++)
-                most = Math.max(most, (double) (strips.best(v, t) - charges.rip()) / wood.stripTicks[v]);
-            perTick[t] = most;
+                most = Math.max(most, (double) (strips.best(v, t) - charges.rip()) / wood.strips[v]);
+            across[t] = most;
         }
         for (int v = 0; v < wood.widths.length; v++)
             for (int t = 1; t <= wood.length; t++) rises[t] |= strips.best(v, t) > strips.best(v, t - 1);
@@ -55,19 +57,15 @@ final class SectionWorth {
         return rises[t];
     }
 
-    /** At least the worth of any section of {@code t} ticks for each tick of width. */
-    double perTick(int t) {
-        return perTick[t];
-    }
-
     /** At least the worth of the best section of {@code t} ticks on board {@code i}; {@link StripWorth#NONE} for none. */
     long atMost(int i, int t) {
         if (reckoned[t]) return worth[i][t];
-        int room = shapes[i].usableTicks(t);
+        int room = shapes[i].room(t);
         if (room < 0) return StripWorth.NONE;
-        double beside = wood.offcutRate > 0 ? Math.max(0, besideWidth(i, t)) - (double) room * wood.widthTick : 0;
-        double most = perTick[t] * room + Math.max(0, beside) * wood.offcutRate * wood.longest(t);
-        return Coins.ceil(most) + room - straightening(i) - charges.crosscut();
+        double strips = wood.sums.sum(room);
+        double beside = wood.offcutRate > 0 ? Math.max(0, besideWidth(i, t) - strips) : 0;
+        double most = across[t] * strips + beside * wood.offcutRate * wood.longest(t);
+        return Coins.ceil(most) + 1 - straightening(i) - charges.crosscut();
     }
 
     private double besideWidth(int i, int t) {
@@ -85,57 +83,52 @@ final class SectionWorth {
     }
 
     private void reckon(int t) {
-        passes.of(t);
-        passes.fill(choice, wood.width);
+        fill(t);
         for (int i = 0; i < shapes.length; i++) worth[i][t] = ofBoard(i, t);
         reckoned[t] = true;
     }
 
+    private void fill(int t) {
+        passes.of(t);
+        passes.fill(choice);
+        long most = 0;
+        for (int i = 0; i < choice.length; i++) {
+            most = Math.max(most, choice[i]);
+            within[i] = most;
+        }
+    }
+
     private long ofBoard(int i, int t) {
         if (t > shapes[i].length) return StripWorth.NONE;
-        int room = shapes[i].usableTicks(t);
+        int room = shapes[i].room(t);
         if (room < 0) return StripWorth.NONE;
-        long most = choice[room];
-        int widest = widestBeside(i, t, room);
-        if (widest >= 0) {
-            long each = tickBeside(t);
-            long best = StripWorth.NONE;
-            for (int u = 0; u <= widest; u++) best = Math.max(best, choice[u] - each * u);
-            most = Math.max(most, best + allBeside(i, t));
-        }
+        long most = within[room];
+        for (int u = keepingRoom(i, t); u >= 0; u--)
+            if (choice[u] != StripWorth.NONE) most = Math.max(most, choice[u] + beside(i, t, u));
         return most - straightening(i) - charges.crosscut();
     }
 
-    /** The most ticks strips may take where what is beside them is to be kept; -1 when it cannot be. */
-    private int widestBeside(int i, int t, int room) {
+    /** The greatest sum of strips beside which there is something to keep; -1 when there never is. */
+    private int keepingRoom(int i, int t) {
         if (wood.offcutRate == 0 || wood.longest(t) < wood.numbers.keepLength) return -1;
-        long left = shapes[i].widthBeside(t) - wood.numbers.keepWidth;
-        return left < 0 ? -1 : (int) Math.min(room, left / wood.widthTick);
+        return Math.min(shapes[i].room(t), wood.sums.within(shapes[i].widthBeside(t) - wood.numbers.keepWidth));
     }
 
-    private long tickBeside(int t) {
-        double each = wood.offcutRate * wood.longest(t) * wood.widthTick;
-        return (long) (each - each * 1e-12);
-    }
-
-    private long allBeside(int i, int t) {
-        return Coins.ceil(wood.offcutRate * wood.longest(t) * besideWidth(i, t));
+    private long beside(int i, int t, int u) {
+        return Coins.ceil(wood.offcutRate * wood.longest(t) * (besideWidth(i, t) - wood.sums.sum(u)));
     }
 
     /** How many strips of each width the best section has, as {@link #worth} reckoned it. */
     int[] strips(int i, int t) {
-        passes.of(t);
-        int room = shapes[i].usableTicks(t);
-        passes.fill(choice, room);
-        long most = choice[room];
-        int taken = room;
-        int widest = widestBeside(i, t, room);
-        for (int u = 0; u <= widest; u++) {
-            long with = choice[u] - tickBeside(t) * u + allBeside(i, t);
-            if (with <= most) continue;
-            most = with;
-            taken = u;
+        fill(t);
+        int best = shapes[i].room(t);
+        while (best > 0 && choice[best] != within[shapes[i].room(t)]) best--;
+        long most = choice[best];
+        for (int u = keepingRoom(i, t); u >= 0; u--) {
+            if (choice[u] == StripWorth.NONE || choice[u] + beside(i, t, u) <= most) continue;
+            most = choice[u] + beside(i, t, u);
+            best = u;
         }
-        return passes.trace(taken, choice);
+        return passes.trace(best);
     }
 }

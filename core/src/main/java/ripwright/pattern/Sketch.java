@@ -3,7 +3,8 @@ package ripwright.pattern;
 import java.util.List;
 
 /**
- * A layout of a board as a program reckoned it: which blanks, not yet where.
+ * A layout of a board as a program reckoned it: which blanks, not yet where. Where a program errs upwards, the blanks may be
+ * more than there is room for, or than the bill wants.
  *
  * @param boardKind the kind of the board
  * @param worth what it is worth at the prices it was reckoned for, in coins: blanks and offcuts less labor

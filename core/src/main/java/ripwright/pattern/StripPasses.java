@@ -8,90 +8,97 @@ final class StripPasses {
     private final Charges charges;
     private final StripWorth strips;
     private int count;
-    private int[] width = new int[64]; // width[k]: of the strips of pass k, place in wood.widths
-    private long[] gain = new long[64]; // gain[k]: of one of them
-    private boolean[] free = new boolean[64]; // whether as many as fit may be taken, or only one
+    private final int[] width; // width[k]: of the strips of pass k, place in wood.widths
+    private final long[][] gain; // gain[k][n]: of n + 1 of them; none where each adds as much as the first
+    private final long[] each; // each[k]: of one of them
+    private final long[] scratch;
 
     StripPasses(Wood wood, Charges charges, StripWorth strips) {
         this.wood = wood;
         this.charges = charges;
         this.strips = strips;
+        width = new int[wood.widths.length];
+        gain = new long[width.length][];
+        each = new long[width.length];
+        scratch = new long[wood.sums.count()];
     }
 
     /** Sets the passes up for a section of {@code t} ticks. */
     void of(int t) {
         count = 0;
         for (int v = 0; v < wood.widths.length; v++) {
-            long one = strips.best(v, t);
-            if (one <= charges.rip()) continue;
-            int fit = wood.width / wood.stripTicks[v];
-            if (fit > 0) of(v, t, one, fit);
+            if (strips.best(v, t) <= charges.rip()) continue;
+            width[count] = v;
+            each[count] = strips.best(v, t) - charges.rip();
+            gain[count] = new long[strips.told(v)];
+            for (int n = 0; n < gain[count].length; n++)
+                gain[count][n] = strips.best(v, n + 1, t) - (n + 1) * charges.rip();
+            count++;
         }
     }
 
-    /** The worth of n strips is the least of n times that of one and of all blanks together: each adds no more than the one before. */
-    private void of(int v, int t, long one, int fit) {
-        long all = strips.mostOf(v, t, 0);
-        long slack = strips.mostOf(v, t, 1) - all;
-        if (all + fit * slack >= fit * one) {
-            add(v, one - charges.rip(), true);
+    /** Fills choice[i] with the worth of the best strips whose widths come to the i-th sum, none or NONE where none do. */
+    void fill(long[] choice) {
+        Arrays.fill(choice, StripWorth.NONE);
+        choice[0] = 0;
+        for (int k = 0; k < count; k++) pass(k, choice);
+    }
+
+    private void pass(int k, long[] choice) {
+        int[] next = wood.sums.next(width[k]);
+        if (gain[k].length == 0) {
+            for (int i = 0; i < choice.length; i++) take(choice, choice[i], next[i], each[k]);
             return;
         }
-        long before = 0;
-        for (int n = 1; n <= fit; n++) {
-            long now = Math.min(n * one, all + n * slack);
-            if (now - before <= charges.rip()) return;
-            add(v, now - before - charges.rip(), false);
-            before = now;
-        }
-    }
-
-    private void add(int v, long worth, boolean often) {
-        if (count == width.length) {
-            width = Arrays.copyOf(width, 2 * count);
-            gain = Arrays.copyOf(gain, 2 * count);
-            free = Arrays.copyOf(free, 2 * count);
-        }
-        width[count] = v;
-        gain[count] = worth;
-        free[count++] = often;
-    }
-
-    /** Fills choice[u] with the worth of the best strips in at most {@code u} ticks, up to {@code room}. */
-    void fill(long[] choice, int room) {
-        Arrays.fill(choice, 0, room + 1, 0);
-        for (int k = 0; k < count; k++) pass(k, choice, room);
-    }
-
-    private void pass(int k, long[] choice, int room) {
-        int step = wood.stripTicks[width[k]];
-        long worth = gain[k];
-        if (free[k]) {
-            for (int u = step; u <= room; u++) choice[u] = Math.max(choice[u], choice[u - step] + worth);
-        } else {
-            for (int u = room; u >= step; u--) choice[u] = Math.max(choice[u], choice[u - step] + worth);
-        }
-    }
-
-    /** How many strips of each width fill at most {@code room} ticks best. */
-    int[] trace(int room, long[] scratch) {
-        long[][] after = new long[count + 1][];
-        Arrays.fill(scratch, 0, room + 1, 0);
-        after[0] = Arrays.copyOf(scratch, room + 1);
-        for (int k = 0; k < count; k++) {
-            pass(k, scratch, room);
-            after[k + 1] = Arrays.copyOf(scratch, room + 1);
-        }
-        int[] many = new int[wood.widths.length];
-        int u = room;
-        for (int k = count - 1; k >= 0; k--) {
-            int step = wood.stripTicks[width[k]];
-            while (after[k + 1][u] != after[k][u]) {
-                many[width[k]]++;
-                u -= step;
-                if (!free[k]) break;
+        System.arraycopy(choice, 0, scratch, 0, choice.length);
+        for (int i = 0; i < choice.length; i++) {
+            if (scratch[i] == StripWorth.NONE) continue;
+            int to = next[i];
+            for (int n = 0; n < gain[k].length && to >= 0; n++) {
+                take(choice, scratch[i], to, gain[k][n]);
+                to = next[to];
             }
         }
+    }
+
+    private static void take(long[] choice, long before, int to, long worth) {
+        if (to >= 0 && before != StripWorth.NONE) choice[to] = Math.max(choice[to], before + worth);
+    }
+
+    /** How many strips of each width there are in the best strips whose widths come to the {@code sum}-th sum. */
+    int[] trace(int sum) {
+        long[][] after = new long[count + 1][];
+        long[] choice = new long[wood.sums.count()];
+        Arrays.fill(choice, StripWorth.NONE);
+        choice[0] = 0;
+        after[0] = choice.clone();
+        for (int k = 0; k < count; k++) {
+            pass(k, choice);
+            after[k + 1] = choice.clone();
+        }
+        int[] many = new int[wood.widths.length];
+        int i = sum;
+        for (int k = count - 1; k >= 0; k--) {
+            long worth = after[k + 1][i];
+            int n = 0;
+            while (after[k][i] == StripWorth.NONE || after[k][i] + gain(k, n) != worth) {
+                i = before(k, i);
+                n++;
+            }
+            many[width[k]] = n;
+        }
         return many;
+    }
+
+    private long gain(int k, int strips) {
+        if (strips == 0) return 0;
+        return gain[k].length == 0 ? strips * each[k] : gain[k][strips - 1];
+    }
+
+    private int before(int k, int i) {
+        int[] next = wood.sums.next(width[k]);
+        int j = wood.sums.within(Math.max(0, wood.sums.sum(i) - wood.strips[width[k]]));
+        while (next[j] != i) j++;
+        return j;
     }
 }

@@ -1,11 +1,14 @@
 package ripwright.pattern;
 
 import java.util.Arrays;
+import java.util.Collections;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * What the best strip of each width and each length is worth at given prices: its blanks at their prices, less the
  * crosscuts that part them, and what is left at its end where the rack wants it. No strip holds more of a part than the
- * bill wants. A knapsack of exact fillings for each width: parts x ticks steps, a few more where few copies are wanted.
+ * bill wants, and where few are wanted, no strips of one section together. A knapsack of exact fillings for each width: parts x ticks steps, a few more where few copies are wanted.
  *
  * <p>Every blank pays for the cut behind it; where the last one ends with its strip there is none, and it is paid back.
  */
@@ -14,18 +17,17 @@ final class StripWorth {
 
     private final Wood wood;
     private final Charges charges;
-    private final int[] wanted; // wanted[k]: blanks of part kind k on the bill
     private final long[] endRate; // endRate[v]: coins a tick of leftover of width v fetches; 0 when too narrow to keep
     private final long[][] exact; // exact[v][t]: worth of the best blanks that take exactly t ticks, or NONE
     private final long[][] best; // best[v][t]: worth of the best strip t ticks long
     private final long[] specks; // specks[v]: worth of all blanks of width v too short to measure
     private final Passes[] passes; // of each width
-    private long[] prices = {};
+    private final @Nullable FewBlanks[] fewBlanks; // of each width; null where too many are wanted
 
     StripWorth(Wood wood, Charges charges, Kinds kinds) {
         this.wood = wood;
         this.charges = charges;
-        wanted = new int[kinds.parts()];
+        int[] wanted = new int[kinds.parts()];
         for (int k = 0; k < wanted.length; k++) wanted[k] = kinds.wanted(k);
         int widths = wood.widths.length;
         endRate = new long[widths];
@@ -37,16 +39,25 @@ final class StripWorth {
         best = new long[widths][wood.length + 1];
         specks = new long[widths];
         passes = new Passes[widths];
-        for (int v = 0; v < widths; v++) passes[v] = new Passes(wood.length);
+        fewBlanks = new @Nullable FewBlanks[widths];
+        for (int v = 0; v < widths; v++) {
+            passes[v] = new Passes(wood.length);
+            fewBlanks[v] = FewBlanks.of(wood, v, wanted, charges.crosscut(), endRate[v]);
+        }
     }
 
-    /** Fills the tables for those prices, one for each part kind, in coins. */
-    void price(long[] prices) {
-        this.prices = prices;
-        for (int v = 0; v < best.length; v++) price(v);
+    /**
+     * Fills the tables.
+     *
+     * @param prices of a blank of each part kind, in coins
+     * @param most how many of each there may be in a strip, and in a section where few are wanted
+     */
+    void price(long[] prices, int[] most) {
+        for (int v = 0; v < best.length; v++) price(v, prices, most);
+        for (FewBlanks few : fewBlanks) if (few != null) few.price(prices, most);
     }
 
-    private void price(int v) {
+    private void price(int v, long[] prices, int[] most) {
         long[] worth = exact[v];
         Arrays.fill(worth, NONE);
         worth[0] = 0;
@@ -57,10 +68,10 @@ final class StripWorth {
         for (int i = 0; i < wood.partKinds[v].length; i++) {
             int kind = wood.partKinds[v][i];
             int ticks = wood.blankTicks[v][i];
-            if (prices[kind] <= 0 || ticks > wood.length) continue;
+            if (prices[kind] <= 0 || most[kind] == 0 || ticks > wood.length) continue;
             if (ticks == 0)
-                specks[v] += charges.crosscut() + wanted[kind] * Math.max(0, prices[kind] - charges.crosscut());
-            else reached = those.add(worth, reached, i, ticks, prices[kind] - charges.crosscut(), wanted[kind]);
+                specks[v] += charges.crosscut() + most[kind] * Math.max(0, prices[kind] - charges.crosscut());
+            else reached = those.add(worth, reached, i, ticks, prices[kind] - charges.crosscut(), most[kind]);
         }
         finish(v);
     }
@@ -89,18 +100,26 @@ final class StripWorth {
         return best[v][t];
     }
 
-    /** All blanks of width {@code v} not longer than {@code t} ticks together, and what {@code strips} strips may add. */
-    long mostOf(int v, int t, int strips) {
-        long sum = specks[v] + strips * (charges.crosscut() + endRate[v] * (t + wood.spill));
-        for (int i = 0; i < wood.partKinds[v].length && wood.blankTicks[v][i] <= t; i++) {
-            int kind = wood.partKinds[v][i];
-            sum += wanted[kind] * Math.max(0, prices[kind] - charges.crosscut());
-        }
-        return sum;
+    /** How many strips of width {@code v} in one section are told apart; 0 where each is worth as much as the first. */
+    int told(int v) {
+        FewBlanks few = fewBlanks[v];
+        return few == null ? 0 : few.strips();
+    }
+
+    /** What that many strips of width {@code v} in a section of {@code t} ticks are worth, their rips not yet paid. */
+    long best(int v, int strips, int t) {
+        FewBlanks few = fewBlanks[v];
+        return few == null ? strips * best[v][t] : few.best(strips, t);
+    }
+
+    /** The part kinds of each of those strips. */
+    List<int[]> blanks(int v, int strips, int t) {
+        FewBlanks few = fewBlanks[v];
+        return few == null ? Collections.nCopies(strips, blanks(v, t)) : few.blanks(strips, t);
     }
 
     /** The part kinds of the best strip of width {@code v} and {@code t} ticks, as {@link #best} reckoned it. */
-    int[] blanks(int v, int t) {
+    private int[] blanks(int v, int t) {
         long worth = best[v][t] - specks[v];
         int x = t;
         if (exact[v][t] + charges.crosscut() != worth) {

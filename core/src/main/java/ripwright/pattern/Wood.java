@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.LongStream;
 import ripwright.bill.Part;
 
 /**
@@ -15,27 +16,25 @@ import ripwright.bill.Part;
  */
 final class Wood {
     private static final int MOST_LENGTH_TICKS = 1 << 14;
-    private static final int MOST_WIDTH_TICKS = 1 << 12;
 
     final JobNumbers numbers;
     final int[] boardKinds;
     final BoardNumbers[] boards; // boards[i]: one of boardKinds[i]
     final double offcutRate; // coins for a square nanometer of offcut from a section
     final long lengthTick; // nanometers
-    final long widthTick;
     final int length; // ticks of the longest board
-    final int width; // ticks of the widest board
     final int spill; // ticks by which a leftover may be longer than its ticks say: 0 where all lengths are exact
     final int crosscutTicks; // of the kerf, rounded down
     final int keepTicks; // a room that many ticks longer than what is cut from it may leave an offcut
     final int[] widths; // widths[v]: place in numbers.widths
-    final int[] stripTicks; // stripTicks[v]: across, with a kerf
+    final long[] strips; // strips[v]: nanometers across, with a kerf
+    final WidthSums sums; // of strips, as wide as the widest board
     final int[][] partKinds; // partKinds[v]: those of that width, shortest first
     final int[][] blankTicks; // blankTicks[v][i]: along, with a kerf, of partKinds[v][i]
     final int shortest; // ticks of a section at least
     final int longest; // and at most
 
-    private Wood(JobNumbers numbers, Kinds kinds, Coins coins, List<Integer> boardKinds) {
+    private Wood(JobNumbers numbers, Kinds kinds, Coins coins, Charges charges, List<Integer> boardKinds) {
         this.numbers = numbers;
         this.boardKinds = boardKinds.stream().mapToInt(k -> k).toArray();
         boards = boardKinds.stream()
@@ -54,23 +53,15 @@ final class Wood {
                 .mapToLong(board -> Math.max(board.widthNear, board.widthFar) + numbers.ripKerf)
                 .max()
                 .orElseThrow();
-        lengthTick = lengthTick(kinds, longestRoom);
-        widthTick = new Grid(
-                        Arrays.stream(widths)
-                                .mapToLong(w -> numbers.widths[w] + numbers.ripKerf)
-                                .toArray(),
-                        widest,
-                        MOST_WIDTH_TICKS)
-                .tick;
+        lengthTick = lengthTick(kinds, charges, longestRoom);
         length = Math.toIntExact(longestRoom / lengthTick);
-        width = Math.toIntExact(widest / widthTick);
         spill = straight() && Arrays.stream(criticalLengths(kinds)).allMatch(size -> size % lengthTick == 0) ? 0 : 1;
         crosscutTicks = (int) (kerf / lengthTick);
         keepTicks = (int) Math.min(Integer.MAX_VALUE / 2, (numbers.keepLength + kerf) / lengthTick);
-        stripTicks = Arrays.stream(widths)
-                .mapToLong(w -> (numbers.widths[w] + numbers.ripKerf) / widthTick)
-                .mapToInt(Math::toIntExact)
+        strips = Arrays.stream(widths)
+                .mapToLong(w -> numbers.widths[w] + numbers.ripKerf)
                 .toArray();
+        sums = new WidthSums(strips, widest);
         blankTicks = new int[widths.length][];
         for (int v = 0; v < widths.length; v++)
             blankTicks[v] = Arrays.stream(partKinds[v])
@@ -81,7 +72,7 @@ final class Wood {
     }
 
     /** The boards of a job by what they take and fetch; boards no part of the bill fits are in none. */
-    static List<Wood> all(JobNumbers numbers, Kinds kinds, Coins coins) {
+    static List<Wood> all(JobNumbers numbers, Kinds kinds, Coins coins, Charges charges) {
         Map<Object, List<Integer>> alike = new LinkedHashMap<>();
         for (int k = 0; k < kinds.boards(); k++) {
             BoardNumbers board = numbers.boards[kinds.boardsOf(k)[0]];
@@ -97,7 +88,7 @@ final class Wood {
                         .add(k);
         }
         return alike.values().stream()
-                .map(boards -> new Wood(numbers, kinds, coins, boards))
+                .map(boards -> new Wood(numbers, kinds, coins, charges, boards))
                 .toList();
     }
 
@@ -139,27 +130,31 @@ final class Wood {
      * has none that these do not measure. Crook and taper know no such lengths.
      */
     private long[] criticalLengths(Kinds kinds) {
-        List<Long> all = new ArrayList<>();
-        for (long size : sizes(kinds)) all.add(size);
-        for (BoardNumbers board : boards) all.add(room(board));
         long kerf = numbers.crosscutKerf;
-        all.add(kerf);
-        all.add(numbers.keepLength + kerf);
-        if (numbers.shortestRip > 1) all.add(numbers.shortestRip + kerf);
-        if (numbers.longestRip < Long.MAX_VALUE) all.add(numbers.longestRip + kerf);
-        return all.stream().mapToLong(l -> l).toArray();
+        LongStream rooms = Arrays.stream(boards).mapToLong(this::room);
+        LongStream more = LongStream.of(kerf, numbers.keepLength + kerf);
+        return LongStream.concat(Arrays.stream(sizesAndLimits(kinds)), LongStream.concat(rooms, more))
+                .toArray();
+    }
+
+    private long[] sizesAndLimits(Kinds kinds) {
+        long kerf = numbers.crosscutKerf;
+        LongStream shortest = numbers.shortestRip > 1 ? LongStream.of(numbers.shortestRip + kerf) : LongStream.empty();
+        LongStream longest =
+                numbers.longestRip < Long.MAX_VALUE ? LongStream.of(numbers.longestRip + kerf) : LongStream.empty();
+        return LongStream.concat(Arrays.stream(sizes(kinds)), LongStream.concat(shortest, longest))
+                .toArray();
     }
 
     private boolean straight() {
         return Arrays.stream(boards).noneMatch(board -> board.crook > 0 || board.tapered());
     }
 
-    /** One that measures all that counts where leftovers are worth money; else one that measures the blanks. */
-    private long lengthTick(Kinds kinds, long longestRoom) {
-        if (offcutRate > 0) {
-            long tick = new Grid(criticalLengths(kinds), 0, 1).tick;
-            if (longestRoom / tick <= MOST_LENGTH_TICKS) return tick;
-        }
+    /** One that measures all that counts where leftovers and cuts are worth money; else one that measures the blanks. */
+    private long lengthTick(Kinds kinds, Charges charges, long longestRoom) {
+        boolean money = offcutRate > 0 || charges.crosscut() > 0;
+        long tick = new Grid(money ? criticalLengths(kinds) : sizesAndLimits(kinds), 0, 1).tick;
+        if (longestRoom / tick <= MOST_LENGTH_TICKS) return tick;
         return new Grid(sizes(kinds), longestRoom, MOST_LENGTH_TICKS).tick;
     }
 

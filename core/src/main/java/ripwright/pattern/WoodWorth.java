@@ -34,10 +34,22 @@ final class WoodWorth {
         }
     }
 
-    void price(long[] prices) {
-        strips.price(prices);
+    /** Reckons all boards. */
+    void price(long[] prices, int[] most) {
+        strips.price(prices, most);
         sections.price();
-        for (int i = 0; i < worth.length; i++) worth[i] = wood.boards[i].ripped ? ripped(i) : boards[i].best();
+        for (int i = 0; i < worth.length; i++) reckon(i);
+    }
+
+    /** Reckons board {@code i} alone. */
+    void priceOnly(int i, long[] prices, int[] most) {
+        strips.price(prices, most);
+        sections.price();
+        reckon(i);
+    }
+
+    private void reckon(int i) {
+        worth[i] = wood.boards[i].ripped ? ripped(i) : boards[i].best();
     }
 
     private long ripped(int i) {
@@ -52,8 +64,9 @@ final class WoodWorth {
     Sketch sketch(int i) {
         List<Sketch.Section> cut = new ArrayList<>();
         if (wood.boards[i].ripped) {
+            int[] blanks = strips.blanks(rippedWidth[i], 1, shapes[i].length).get(0);
             cut.add(new Sketch.Section(
-                    wood.boards[i].to - wood.boards[i].from, List.of(strip(rippedWidth[i], shapes[i].length))));
+                    wood.boards[i].to - wood.boards[i].from, List.of(strip(wood.boards[i].widthNear, blanks))));
         } else {
             for (int t : boards[i].bestSections()) cut.add(section(i, t));
         }
@@ -65,15 +78,13 @@ final class WoodWorth {
         List<Sketch.Strip> cut = new ArrayList<>();
         for (int v = 0; v < many.length; v++) {
             if (many[v] == 0) continue;
-            Sketch.Strip strip = strip(v, t);
-            for (int n = 0; n < many[v]; n++) cut.add(strip);
+            long width = wood.numbers.widths[wood.widths[v]];
+            for (int[] blanks : strips.blanks(v, many[v], t)) cut.add(strip(width, blanks));
         }
         return new Sketch.Section(t * wood.lengthTick - wood.numbers.crosscutKerf, cut);
     }
 
-    private Sketch.Strip strip(int v, int t) {
-        return new Sketch.Strip(
-                wood.numbers.widths[wood.widths[v]],
-                Arrays.stream(strips.blanks(v, t)).boxed().toList());
+    private static Sketch.Strip strip(long width, int[] blanks) {
+        return new Sketch.Strip(width, Arrays.stream(blanks).boxed().toList());
     }
 }

@@ -4,8 +4,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import ripwright.job.Job;
+import ripwright.testing.LayoutCheck;
+import ripwright.testing.RandomJobs;
 import ripwright.testing.Seeds;
 
 class OracleTest {
@@ -31,13 +35,16 @@ class OracleTest {
         }
     }
 
+    /** What is worth no more than the board on the rack is never cut, so there it need not be exact. */
     @Test
     void a_board_is_worth_as_much_as_the_best_of_all_its_layouts() {
         Seeds.each(3_000, InchBoard::random, board -> {
-            double best = board.best();
-            double worth = Asked.of(board.job(99)).worth(prices(board));
-            if (best < -1e9) assertThat(worth).isLessThan(-1e9);
-            else assertThat(worth).isCloseTo(best, within(1e-5));
+            Asked asked = Asked.of(board.job(99));
+            double worth = asked.worth(prices(board));
+            double uncut = board.salvage() * board.length() * board.width();
+            if (asked.oracle.cuts(0))
+                assertThat(Math.max(uncut, worth)).isCloseTo(Math.max(uncut, board.best()), within(1e-5));
+            else assertThat(board.best()).isLessThanOrEqualTo(uncut);
         });
     }
 
@@ -101,6 +108,52 @@ class OracleTest {
             double first = asked.worth(prices);
             asked.worth(others);
             assertThat(asked.worth(prices)).isEqualTo(first);
+        });
+    }
+
+    @Test
+    void a_best_layout_can_be_cut_and_keeps_to_what_is_left() {
+        Seeds.each(300, (random, size) -> {
+            Job job = RandomJobs.growing(random, size);
+            JobNumbers numbers = new JobNumbers(job);
+            Oracle oracle = new Oracle(numbers);
+            double[] prices = new double[numbers.parts()];
+            int[] most = numbers.wanted();
+            for (int p = 0; p < prices.length; p++) {
+                double feet = job.parts().get(p).boardFeet().value().doubleValue();
+                prices[p] = feet * (6 + 8 * random.nextDouble()) * JobNumbers.MONEY;
+                most[p] = random.nextInt(most[p] + 1);
+            }
+            int board = random.nextInt(numbers.boards());
+            Optional<PricedLayout> best = oracle.best(board, prices, most);
+            if (best.isEmpty()) return;
+            Layout layout = best.get().layout();
+            assertThat(new LayoutCheck(job, List.of(layout)).faults()).isEmpty();
+            double worth = best.get().cost() - best.get().net();
+            for (int part : best.get().made()) {
+                worth += prices[part];
+                most[part]--;
+            }
+            for (int left : most) assertThat(left).isNotNegative();
+            Coins coins = new Coins(job);
+            double asked = oracle.worth(new Kinds(numbers).kindOfBoard(board)) / coins.perMillionth();
+            assertThat(worth).isLessThanOrEqualTo(asked + 5); // millionths; prices of the layout are rounded
+        });
+    }
+
+    @Test
+    void enough_blanks_left_the_best_layout_is_worth_what_the_oracle_says() {
+        Seeds.each(300, (random, size) -> {
+            InchBoard board = plain(InchBoard.random(random, size + 4));
+            Asked asked = Asked.of(board.job(99));
+            double[] prices =
+                    Arrays.stream(prices(board)).map(p -> p * JobNumbers.MONEY).toArray();
+            Optional<PricedLayout> best = asked.oracle.best(0, prices, asked.numbers.wanted());
+            if (best.isEmpty()) return;
+            double worth = best.get().cost() - best.get().net();
+            for (int part : best.get().made()) worth += prices[part];
+            double says = asked.coins.money(asked.oracle.worth(0)).value().doubleValue();
+            assertThat(worth / JobNumbers.MONEY).isCloseTo(says, within(1e-5));
         });
     }
 }

@@ -1,0 +1,217 @@
+package ripwright.bound;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.math.BigDecimal;
+import java.math.BigInteger;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.SplittableRandom;
+import java.util.stream.IntStream;
+import org.apache.commons.numbers.fraction.BigFraction;
+import org.jspecify.annotations.Nullable;
+import org.junit.jupiter.api.Test;
+import ripwright.job.Job;
+import ripwright.measure.Money;
+import ripwright.pattern.Coins;
+import ripwright.pattern.JobNumbers;
+import ripwright.pattern.Kinds;
+import ripwright.pattern.Layout;
+import ripwright.pattern.Oracle;
+import ripwright.pattern.PricedLayout;
+import ripwright.pattern.Recut;
+import ripwright.saw.TestRip;
+import ripwright.testing.Constructed;
+import ripwright.testing.ConstructedJobs;
+import ripwright.testing.CpSatOptimum;
+import ripwright.testing.Feature;
+import ripwright.testing.Features;
+import ripwright.testing.HandRule;
+import ripwright.testing.JobBuilder;
+import ripwright.testing.JobSize;
+import ripwright.testing.LayoutCheck;
+import ripwright.testing.LayoutCost;
+import ripwright.testing.Optimum;
+import ripwright.testing.RandomJobs;
+import ripwright.testing.Seeds;
+
+class FloorTest {
+    private static final Money TEN_THOUSANDTH = Money.of(new BigDecimal("0.0001"));
+
+    /** A job as it grows with {@code size}, without test rips: {@link LayoutCost} leaves them out. */
+    private static Job untested(SplittableRandom random, int size) {
+        Job job = RandomJobs.growing(random, size);
+        return new Job(
+                job.name(),
+                job.units(),
+                job.saw(),
+                TestRip.NONE,
+                job.keep(),
+                job.prices(),
+                job.salvage(),
+                job.labor(),
+                job.stack(),
+                job.rack(),
+                job.parts(),
+                job.limits());
+    }
+
+    /** The floor under every plan that makes as much finished wood as those layouts do. */
+    private static Floor under(Job job, List<Layout> layouts) {
+        JobNumbers numbers = new JobNumbers(job);
+        LayoutCheck check = new LayoutCheck(job, layouts);
+        if (check.complete()) return Floor.ofWholeBill(numbers, () -> false);
+        int[] made = check.made();
+        long feet = IntStream.range(0, made.length)
+                .mapToLong(p -> made[p] * numbers.feet(p))
+                .sum();
+        return Floor.ofFeet(numbers, feet, () -> false);
+    }
+
+    @Test
+    void no_plan_made_by_hand_costs_less() {
+        Seeds.each(150, FloorTest::untested, job -> {
+            List<Layout> layouts = HandRule.plan(job);
+            assertThat(under(job, layouts).value()).isLessThanOrEqualTo(new LayoutCost(job, layouts).net());
+        });
+    }
+
+    @Test
+    void no_plan_cut_by_chance_costs_less() {
+        Seeds.each(100, (random, size) -> {
+            Job job = untested(random, size);
+            JobNumbers numbers = new JobNumbers(job);
+            Recut recut = new Recut(numbers);
+            for (int n = 0; n < 3; n++) {
+                List<Layout> layouts = cutByChance(numbers, recut, random);
+                if (!new LayoutCheck(job, layouts).faults().isEmpty()) continue; // a group torn apart
+                assertThat(under(job, layouts).value()).isLessThanOrEqualTo(new LayoutCost(job, layouts).net());
+            }
+        });
+    }
+
+    private static List<Layout> cutByChance(JobNumbers numbers, Recut recut, SplittableRandom random) {
+        List<Integer> boards = new ArrayList<>();
+        for (int b = 0; b < numbers.boards(); b++) boards.add(random.nextInt(b + 1), b);
+        List<Layout> layouts = new ArrayList<>();
+        for (@Nullable PricedLayout cut : recut.cut(boards, numbers.wanted(), random))
+            if (cut != null) layouts.add(cut.layout());
+        return layouts;
+    }
+
+    @Test
+    void the_floor_lies_under_the_optimum() {
+        Seeds.each(25, (random, size) -> {
+            Features features = Features.some(random).without(Feature.TRIES, Feature.OFF_GRID);
+            Job job = RandomJobs.random(random, JobSize.tiny(random), features, 8);
+            Optimum optimum = CpSatOptimum.stock(job);
+            Money net = new LayoutCost(job, optimum.layouts()).net();
+            assertThat(under(job, optimum.layouts()).value()).isLessThanOrEqualTo(net);
+        });
+    }
+
+    @Test
+    void boards_that_are_filled_without_a_rest_are_met() {
+        Seeds.each(20, (random, size) -> {
+            Features features = Features.of(Feature.TRIMS, Feature.EDGES);
+            Constructed job = ConstructedJobs.constructed(random, new JobSize(10 + size, 5), features);
+            Money floor =
+                    Floor.ofWholeBill(new JobNumbers(job.job()), () -> false).value();
+            assertThat(floor).isBetween(job.best().minus(TEN_THOUSANDTH), job.best());
+        });
+    }
+
+    /** The prices alone, asked and summed up once more. */
+    @Test
+    void the_floor_is_the_sum_of_its_prices() {
+        Seeds.each(100, RandomJobs::growing, job -> {
+            JobNumbers numbers = new JobNumbers(job);
+            Certificate found = Floor.ofWholeBill(numbers, () -> false).certificate();
+            Kinds kinds = new Kinds(numbers);
+            Coins coins = new Coins(job);
+            Oracle oracle = new Oracle(numbers, kinds, coins);
+            oracle.price(found.prices());
+            BigInteger sum = BigInteger.valueOf(found.demand().due);
+            for (int p = 0; p < numbers.parts(); p++)
+                sum = sum.add(BigInteger.valueOf(found.prices()[kinds.kindOfPart(p)])
+                        .multiply(BigInteger.valueOf(numbers.wanted()[p])));
+            for (int b = 0; b < numbers.boards(); b++) {
+                long gain = oracle.worth(kinds.kindOfBoard(b)) - coins.cost(b);
+                if (gain > 0) sum = sum.subtract(BigInteger.valueOf(gain));
+            }
+            assertThat(BigInteger.valueOf(found.coins())).isEqualTo(sum);
+        });
+    }
+
+    /** A board foot at 8, cut in two halves without a kerf: the third half needs a second board, but may buy a half of it. */
+    @Test
+    void boards_may_be_bought_in_part() {
+        Job job = new JobBuilder("halves")
+                .kerfs("0", "0")
+                .stack(JobBuilder.maple("a", "6", "24"), JobBuilder.maple("b", "6", "24"))
+                .parts(JobBuilder.part("half", 3, "12", "6"))
+                .build();
+        Floor floor = Floor.ofWholeBill(new JobNumbers(job), () -> false);
+        assertThat(floor.value().rounded()).isEqualByComparingTo("12");
+        assertThat(floor.prices()[0]).isBetween(3_999_999.0, 4_000_001.0);
+    }
+
+    @Test
+    void a_plan_that_makes_half_the_wood_has_half_the_floor() {
+        Job job = new JobBuilder("halves")
+                .kerfs("0", "0")
+                .stack(JobBuilder.maple("a", "6", "24"))
+                .parts(JobBuilder.part("half", 4, "12", "6"))
+                .build();
+        JobNumbers numbers = new JobNumbers(job);
+        Floor floor = Floor.ofFeet(numbers, 2 * numbers.feet(0), () -> false);
+        assertThat(floor.value().rounded()).isEqualByComparingTo("8");
+    }
+
+    @Test
+    void a_width_that_only_the_saw_can_give_is_set_once() {
+        Job job = new JobBuilder("set")
+                .kerfs("0", "0")
+                .stack(JobBuilder.maple("a", "6", "24"))
+                .parts(JobBuilder.part("half", 2, "12", "6"))
+                .labor(new ripwright.saw.Labor(
+                        new BigDecimal("60"), new BigDecimal("5"), BigDecimal.ZERO, BigDecimal.ZERO))
+                .build();
+        assertThat(Floor.ofWholeBill(new JobNumbers(job), () -> false).value().rounded())
+                .isEqualByComparingTo("13");
+    }
+
+    @Test
+    void stopped_at_once_it_still_has_a_floor() {
+        Job job = RandomJobs.random(new SplittableRandom(7), new JobSize(30, 10), Features.NONE);
+        Money hasty = Floor.ofWholeBill(new JobNumbers(job), () -> true).value();
+        Money patient = Floor.ofWholeBill(new JobNumbers(job), () -> false).value();
+        assertThat(hasty.value()).isGreaterThan(BigFraction.ZERO);
+        assertThat(hasty).isLessThan(patient);
+    }
+
+    @Test
+    void the_layouts_it_rests_on_can_be_cut() {
+        Seeds.each(100, RandomJobs::growing, job -> {
+            for (Floor.WeightedLayout found :
+                    Floor.ofWholeBill(new JobNumbers(job), () -> false).layouts())
+                assertThat(new LayoutCheck(job, List.of(found.layout().layout())).faults())
+                        .isEmpty();
+        });
+    }
+
+    @Test
+    void no_more_of_a_board_is_taken_than_there_is() {
+        Seeds.each(60, (random, size) -> {
+            Job job = RandomJobs.random(random, new JobSize(3 + size, 2 + size), Features.NONE);
+            JobNumbers numbers = new JobNumbers(job);
+            double[] taken = new double[numbers.boards()];
+            for (Floor.WeightedLayout found :
+                    Floor.ofWholeBill(numbers, () -> false).layouts())
+                taken[found.layout().layout().board()] += found.weight();
+            Kinds kinds = new Kinds(numbers);
+            for (int b = 0; b < taken.length; b++)
+                assertThat(taken[b]).isBetween(0.0, kinds.boardsOf(kinds.kindOfBoard(b)).length + 0.001);
+        });
+    }
+}
