@@ -68,7 +68,9 @@ final class Planning {
     }
 
     private Money floorUnder(JobNumbers everything, Champion best) {
-        return best.blanks() == wanted(everything) ? floor : shortFloor(everything, best);
+        Money under = best.blanks() == wanted(everything) ? floor : shortFloor(everything, best);
+        boolean stockAlone = job.labor().isEmpty() && job.salvage().signum() == 0;
+        return stockAlone ? Money.of(under.rounded()) : under; // what is printed of stock is rounded half up too
     }
 
     private int patience() {
