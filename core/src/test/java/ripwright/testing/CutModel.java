@@ -134,8 +134,8 @@ final class CutModel {
     /** Follows from the rest, and helps: blanks made larger by their kerfs fit into a board made larger by them. */
     private void rooms(int b) {
         TickBoard board = ticks.boards.get(b);
-        long length = Math.max(0, board.to() - board.from() + ticks.crosscutKerf);
-        long width = Math.max(board.near(), board.far()) + (long) ticks.ripKerf;
+        long length = (long) board.to() - board.from() + ticks.crosscutKerf;
+        long width = (long) Math.max(board.near(), board.far()) + ticks.ripKerf;
         LinearExprBuilder area = LinearExpr.newBuilder();
         for (int s = 0; s < sections.size(); s++) if (sections.get(s).place == b) area.add(room(s));
         model.addLessOrEqual(area, LinearExpr.term(used[b], length * width));

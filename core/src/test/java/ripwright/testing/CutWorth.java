@@ -85,7 +85,7 @@ final class CutWorth {
 
     /** Follows from the rest, and helps: blanks and offcuts, made larger by their kerfs, fit into the section made larger. */
     private void enough(CutSection section) {
-        long width = section.board.near() + (long) ticks.ripKerf;
+        long width = (long) section.board.near() + ticks.ripKerf;
         LinearExprBuilder all = LinearExpr.newBuilder()
                 .addTerm(section.to, width)
                 .addTerm(section.from, -width)

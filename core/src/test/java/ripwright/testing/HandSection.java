@@ -112,8 +112,8 @@ final class HandSection {
             boolean behind = end + kerf <= other.from();
             if (!before && !behind) return false;
             Part neighbor = job.parts().get(other.part());
-            if ((before && small(neighbor) && !small(part)) || (behind && small(part) && !small(neighbor)))
-                return false;
+            if (before && small(neighbor) && !small(part)) return false;
+            if (behind && small(part) && !small(neighbor)) return false;
         }
         for (Defect defect : board.defects()) {
             boolean bars = defect.blocks() == Defect.Blocks.ALL || part.face() == Part.Face.SHOW;
