@@ -1,6 +1,7 @@
 package ripwright.runner.sheet.drawing;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.stream.Collectors;
 import ripwright.measure.Length;
@@ -22,11 +23,14 @@ import ripwright.stock.Edge;
  * hold its own.
  */
 public final class BoardDrawing {
-    /** How wide every drawing is, in hundredths of a point: it fits A4 and Letter turned sideways. */
+    /** How wide a drawing is, in hundredths of a point: it fits A4 and Letter turned sideways. */
     public static final long WIDTH = 72_000;
 
+    /** How wide the drawing of a short board is: two stand side by side. */
+    public static final long HALF_WIDTH = 35_500;
+
     private static final long LEFT = 4_600; // room for the words at the marked end
-    private static final long RIGHT = WIDTH - 300;
+    private static final long MARGIN = 300;
     private static final long TITLE = 1_000; // the title's baseline
 
     private final String name;
@@ -45,7 +49,12 @@ public final class BoardDrawing {
     /** The drawing. */
     public Drawing drawing() {
         Paper paper = new Paper();
-        title(paper);
+        TitleLine title = new TitleLine(name, map.board(), units, LEFT);
+        long end =
+                Math.max(title.right(), LEFT + scale.paper(map.board().length().nanometers()));
+        long width = end <= HALF_WIDTH - MARGIN ? HALF_WIDTH : WIDTH;
+        long right = width - MARGIN;
+        title.draw(paper, right, TITLE);
         Readings readings = new Readings(map, units, new Frame(scale, LEFT, 0));
         Frame frame = new Frame(scale, LEFT, readings.draw(paper, TITLE + 500));
         board(paper, frame);
@@ -54,31 +63,10 @@ public final class BoardDrawing {
         long bottom =
                 frame.y(map.board().width().max(map.board().widthAtFarEnd()).nanometers());
         long below = sections(paper, frame, bottom + 700);
-        below = callouts.draw(paper, below, RIGHT);
-        if (!map.unplaced().isEmpty()) below = unplaced(paper, below);
+        below = callouts.draw(paper, below, right);
+        if (!map.unplaced().isEmpty()) below = unplaced(paper, below, right);
         return paper.drawing(
-                "Board " + map.board().id(), new Description(map, units).text(), WIDTH, Math.max(below, bottom) + 300);
-    }
-
-    private void title(Paper paper) {
-        Board board = map.board();
-        String id = Lettering.TITLE.fitted(Isolated.name(board.id()), 26_000);
-        paper.words(new Words(Lettering.TITLE, Anchor.START, LEFT, TITLE, id));
-        long x = LEFT + Lettering.TITLE.width(id) + 700;
-        paper.words(new Words(Lettering.LABEL, Anchor.START, 0, TITLE, name));
-        String thickness =
-                tape(board.thickness()) + (board.rough() ? " (to be milled to " + tape(board.millsTo()) + ")" : "");
-        String width = board.tapered()
-                ? tape(board.width()) + " tapering to " + tape(board.widthAtFarEnd())
-                : tape(board.width());
-        String text =
-                Isolated.name(board.species().name()) + ", " + thickness + " × " + width + " × " + tape(board.length())
-                        + " " + units.symbol()
-                        + (board.crook().isZero() ? "" : ", crook " + tape(board.crook()));
-        long grain = RIGHT - 9_000;
-        paper.words(new Words(Lettering.LABEL, Anchor.START, x, TITLE, Lettering.LABEL.fitted(text, grain - x - 500)));
-        paper.words(new Words(Lettering.LABEL, Anchor.START, grain, TITLE, "grain"));
-        Arrows.along(paper, grain + 2_700, RIGHT, TITLE - 300);
+                "Board " + map.board().id(), new Description(map, units).text(), width, Math.max(below, bottom) + 300);
     }
 
     private String tape(Length length) {
@@ -114,11 +102,7 @@ public final class BoardDrawing {
 
     private static void defect(Paper paper, Frame frame, Defect defect) {
         boolean sound = defect.blocks() == Defect.Blocks.SHOW;
-        Box box = new Box(
-                frame.x(defect.from().nanometers()),
-                frame.y(defect.left().nanometers()),
-                frame.x(defect.to().nanometers()),
-                frame.y(defect.right().nanometers()));
+        Box box = frame.box(defect);
         paper.hatch(sound ? Hatching.SOUND_DEFECT : Hatching.DEFECT, box.corners());
         paper.shape(Shape.box(sound ? Look.SOUND_DEFECT : Look.DEFECT, box));
     }
@@ -151,9 +135,10 @@ public final class BoardDrawing {
         for (PlacedSection placed : sections) {
             long start = frame.x(placed.region().from());
             long end = frame.x(placed.region().to());
-            String text = Isolated.name(placed.section().id()) + " \u2013 "
-                    + tape(placed.section().to().minus(placed.section().from())) + " long";
-            String fitted = Lettering.ID.fitted(text, end - start - 1_600);
+            String id = Isolated.name(placed.section().id());
+            String length = tape(placed.section().to().minus(placed.section().from()));
+            String fitted =
+                    first(end - start - 1_600, id + " \u2013 " + length + " long", id + " \u2013 " + length, id);
             long gap = fitted.isEmpty() ? 0 : Lettering.ID.width(fitted) / 2 + 300;
             Arrows.between(paper, start, end, y, gap);
             paper.words(new Words(Lettering.ID, Anchor.MIDDLE, (start + end) / 2, y + 330, fitted));
@@ -161,11 +146,19 @@ public final class BoardDrawing {
         return sections.isEmpty() ? top : y + 500;
     }
 
-    private long unplaced(Paper paper, long top) {
+    /** The first of those texts that has room; else what fits of the last. */
+    private static String first(long room, String... texts) {
+        return Arrays.stream(texts)
+                .filter(text -> Lettering.ID.width(text) <= room)
+                .findFirst()
+                .orElse(Lettering.ID.fitted(texts[texts.length - 1], room));
+    }
+
+    private long unplaced(Paper paper, long top, long right) {
         String text =
                 "Not shown: " + map.unplaced().stream().map(Isolated::name).collect(Collectors.joining(", "));
         paper.words(
-                new Words(Lettering.LABEL, Anchor.START, LEFT, top + 900, Lettering.LABEL.fitted(text, RIGHT - LEFT)));
+                new Words(Lettering.LABEL, Anchor.START, LEFT, top + 900, Lettering.LABEL.fitted(text, right - LEFT)));
         return top + Callouts.ROW;
     }
 }

@@ -12,6 +12,9 @@ import java.util.OptionalInt;
 final class Callouts {
     static final long ROW = 1160;
 
+    /** How long a label may be. */
+    static final long LONGEST = 30_000;
+
     private static final int MOST_ROWS = 6;
     private static final long GAP = 300;
 

@@ -14,7 +14,7 @@ import java.util.List;
  * @param hatches areas filled with lines
  * @param shapes outlines and black areas
  * @param lines straight lines
- * @param words texts
+ * @param words texts, hatches and lines broken where they stand
  * @param balloons step numbers
  */
 public record Drawing(

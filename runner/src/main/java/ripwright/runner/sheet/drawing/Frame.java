@@ -2,6 +2,7 @@ package ripwright.runner.sheet.drawing;
 
 import java.util.List;
 import ripwright.runner.sheet.place.Region;
+import ripwright.stock.Defect;
 
 /**
  * Where a board lies on paper: its marked end to the left, its left edge up.
@@ -33,6 +34,14 @@ record Frame(Scale scale, long left, long top) {
     Box box(Region region) {
         return new Box(
                 x(region.from()), y(region.left()), x(region.to()), y(Math.min(region.right(), region.rightAtEnd())));
+    }
+
+    Box box(Defect defect) {
+        return new Box(
+                x(defect.from().nanometers()),
+                y(defect.left().nanometers()),
+                x(defect.to().nanometers()),
+                y(defect.right().nanometers()));
     }
 
     /** As {@link #corners}, thickened where it would be too thin to be seen. */

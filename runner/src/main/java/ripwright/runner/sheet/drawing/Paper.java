@@ -1,6 +1,7 @@
 package ripwright.runner.sheet.drawing;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Stream;
 
@@ -57,11 +58,19 @@ final class Paper {
         return free(box) && kept.stream().noneMatch(box::overlaps);
     }
 
-    /** What is taken of a band, from left to right. */
+    /** What is lettered in a band, from left to right. */
     List<Box> takenIn(Box band) {
-        return Stream.concat(taken.stream(), kept.stream())
-                .filter(band::overlaps)
-                .sorted((a, b) -> Long.compare(a.left(), b.left()))
+        return across(taken.stream(), band);
+    }
+
+    /** What is lettered or to be kept clear in a band, from left to right. */
+    List<Box> keptClearIn(Box band) {
+        return across(Stream.concat(taken.stream(), kept.stream()), band);
+    }
+
+    private static List<Box> across(Stream<Box> boxes, Box band) {
+        return boxes.filter(band::overlaps)
+                .sorted(Comparator.comparingLong(Box::left))
                 .toList();
     }
 

@@ -31,13 +31,31 @@ public record Words(Lettering lettering, Anchor anchor, long x, long y, String t
         }
     }
 
-    Box box() {
-        long width = lettering.width(text);
-        long left = switch (anchor) {
+    /** Its left side. */
+    public long left() {
+        return switch (anchor) {
             case START -> x;
-            case MIDDLE -> x - width / 2;
-            case END -> x - width;
+            case MIDDLE -> x - width() / 2;
+            case END -> x - width();
         };
-        return new Box(left, y - lettering.rise() - 40, left + width, y + 60);
+    }
+
+    /** Its upper side. */
+    public long top() {
+        return y - lettering.rise() - 40;
+    }
+
+    /** About how wide it is. */
+    public long width() {
+        return lettering.width(text);
+    }
+
+    /** How high it is without what hangs below the baseline. */
+    public long height() {
+        return lettering.rise() + 100;
+    }
+
+    Box box() {
+        return new Box(left(), top(), left() + width(), top() + height());
     }
 }

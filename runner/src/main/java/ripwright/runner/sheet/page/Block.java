@@ -13,7 +13,7 @@ import java.util.stream.Stream;
  * @param table to what
  */
 public record Block(String stage, String heading, List<String> notes, Optional<Table> table) {
-    private static final int FEW_ROWS = 8;
+    private static final int FEW_ROWS = 12;
 
     /** Keeps a copy of the list. */
     public Block {

@@ -119,6 +119,7 @@ final class CrosscutWork {
                 Table.text("Strip"),
                 Table.number(tape.column("Starts at")),
                 Table.number(tape.column("Cut to")),
+                Table.number(tape.column("Sneak up")),
                 Table.number(tape.column("Spare")),
                 new Column(tape.column("Opening"), Cell.Kind.FIELD));
         Table table = new Table(
@@ -126,8 +127,8 @@ final class CrosscutWork {
                 columns,
                 steps.stream().map(this::fit).toList());
         List<String> notes = List.of(
-                "Measure the opening before each cut and write it down. The length here is planned; the strip can make the part"
-                        + " longer by as much as it has to spare.");
+                "Measure the opening before each cut and write it down. The length here is planned, sneak-up oversize"
+                        + " included; the strip can make the part longer by what it has to spare.");
         return new Block("Without a stop, one at a time", "Cut to fit", notes, Optional.of(table));
     }
 
@@ -141,7 +142,8 @@ final class CrosscutWork {
                     Cell.text(blank.blank().part()),
                     Cell.text(step.piece()),
                     Cell.number(tape.read(startOf(blank))),
-                    Cell.number(tape.read(blank.blank().length()) + sneakUp(blank)),
+                    Cell.number(tape.read(blank.blank().length())),
+                    Cell.number(tape.read(sneakUp(blank))),
                     Cell.number(step.spare().map(tape::read).orElse("0")),
                     Cell.field()));
         }
@@ -151,17 +153,13 @@ final class CrosscutWork {
                     StepCells.tick(step, id),
                     number,
                     Cell.text(id),
-                    Cell.text(leftover(id)).across(6)));
+                    Cell.text(leftover(id)).across(7)));
         }
         return new Group(rows);
     }
 
-    private String sneakUp(Pieces.BlankOf blank) {
-        return pieces.part(blank.blank().part())
-                .map(Part::sneakUp)
-                .filter(extra -> !extra.isZero())
-                .map(extra -> ", " + tape.read(extra) + " of it to sneak up")
-                .orElse("");
+    private Length sneakUp(Pieces.BlankOf blank) {
+        return pieces.part(blank.blank().part()).map(Part::sneakUp).orElse(Length.ZERO);
     }
 
     Block trim(List<Step> steps) {

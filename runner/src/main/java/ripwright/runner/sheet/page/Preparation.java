@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import ripwright.plan.Plan;
-import ripwright.runner.sheet.drawing.Isolated;
 import ripwright.runner.sheet.page.Table.Group;
 import ripwright.runner.sheet.place.BoardMap;
 import ripwright.stock.Board;
@@ -63,20 +62,12 @@ final class Preparation {
         return Group.of(List.of(
                 Cell.tick("Pulled " + board.id()),
                 Cell.id(board.id()),
-                Cell.text(where(board)),
+                Cell.text(board.fromRack() ? "rack" : "stack"),
                 Cell.text(board.history().flatMap(History::mark).orElse(board.id())),
                 Cell.text(board.species().name()),
                 Cell.number(tape.read(board.thickness())),
                 Cell.number(width),
                 Cell.number(tape.read(board.length())),
                 Cell.number(Integer.toString(figure))));
-    }
-
-    private static String where(Board board) {
-        if (!board.fromRack()) return "stack";
-        return board.history()
-                .flatMap(History::since)
-                .map(since -> "rack, since " + Isolated.name(since))
-                .orElse("rack");
     }
 }

@@ -119,6 +119,18 @@ class BoardDrawingTest {
     }
 
     @Test
+    void a_short_board_takes_half_the_width() {
+        assertThat(drawings.stream().map(Drawing::width))
+                .containsExactly(BoardDrawing.WIDTH, BoardDrawing.WIDTH, BoardDrawing.WIDTH, BoardDrawing.HALF_WIDTH);
+    }
+
+    @Test
+    void a_strip_too_thin_for_lettering_is_called_out_with_its_blanks_and_their_step() {
+        assertThat(drawings.get(1).words().stream().map(Words::text))
+                .contains("S10: B15 bead (39)", "S12: B19 bead (40)");
+    }
+
+    @Test
     void lettering_is_nine_points_at_least() {
         assertThat(Lettering.values()).allMatch(lettering -> lettering.size() >= 900);
     }
