@@ -5,6 +5,7 @@ import java.math.RoundingMode;
 import java.time.Duration;
 import java.util.Arrays;
 import java.util.OptionalInt;
+import java.util.concurrent.CompletableFuture;
 import java.util.function.BooleanSupplier;
 import ripwright.bound.Floor;
 import ripwright.job.Job;
@@ -27,15 +28,14 @@ final class Planning {
     private static final int MOST_THREADS = 2;
     private static final double SHARE_FOR_WRITING = 0.03; // of the time given, for sequence and replay
     private static final double LEAST_SECONDS_FOR_WRITING = 0.1;
-    private static final double SHARE_FOR_FLOOR = 0.2; // of the time given
-    private static final double SECONDS_FOR_FLOOR = 3; // where none is given
+    private static final double SECONDS_FOR_FLOOR = 6; // where no time is given
 
     private final Job job;
     private final Options options;
     private final long begun = System.nanoTime();
     private final double seconds; // for the search; infinite when the job names no limit
-    private Money floor = Money.ZERO; // under every plan that makes the whole bill
-    private volatile boolean cheapest; // whether the best answer makes the whole bill at the floor
+    private CompletableFuture<Money> floor = new CompletableFuture<>(); // under plans that make the whole bill
+    private volatile BigDecimal cost = BigDecimal.ZERO; // of the best answer that makes the whole bill, or 0
 
     Planning(Job job, Options options) {
         this.job = job;
@@ -46,7 +46,8 @@ final class Planning {
 
     Plan plan() {
         JobNumbers everything = new JobNumbers(job);
-        floor = Floor.ofWholeBill(everything, within(SHARE_FOR_FLOOR)).value();
+        floor = CompletableFuture.supplyAsync(
+                () -> Floor.ofWholeBill(everything, until(secondsForFloor())).value(), Planning::inBackground);
         Withheld withheld = Withheld.NOTHING;
         boolean quick = job.testRip().tries() > 0; // look first whether test rips will have wood
         Champion best = search(everything, quick ? QUICK : patience()).best();
@@ -67,27 +68,35 @@ final class Planning {
         }
     }
 
+    private static void inBackground(Runnable work) {
+        Thread thread = new Thread(work, "ripwright-floor");
+        thread.setDaemon(true);
+        thread.start();
+    }
+
     private Money floorUnder(JobNumbers everything, Champion best) {
-        Money under = best.blanks() == wanted(everything) ? floor : shortFloor(everything, best);
+        Money under = best.blanks() == wanted(everything) ? floor.join() : shortFloor(everything, best);
         boolean stockAlone = job.labor().isEmpty() && job.salvage().signum() == 0;
         return stockAlone ? Money.of(under.rounded()) : under; // what is printed of stock is rounded half up too
     }
 
-    private int patience() {
-        return seconds == Double.POSITIVE_INFINITY ? PATIENCE : Integer.MAX_VALUE;
-    }
-
     private Money shortFloor(JobNumbers everything, Champion best) {
-        double until =
-                elapsed() + (seconds == Double.POSITIVE_INFINITY ? SECONDS_FOR_FLOOR : seconds * SHARE_FOR_FLOOR);
-        return Floor.ofFeet(
-                        everything, best.feet(), () -> options.cancellation().getAsBoolean() || elapsed() > until)
+        return Floor.ofFeet(everything, best.feet(), until(elapsed() + secondsForFloor() / 2))
                 .value();
     }
 
-    private BooleanSupplier within(double share) {
-        double until = seconds == Double.POSITIVE_INFINITY ? SECONDS_FOR_FLOOR : seconds * share;
-        return () -> options.cancellation().getAsBoolean() || elapsed() > until;
+    /** As long as the search where a time is given; ample, so that no clock matters, where the recuts are counted. */
+    private double secondsForFloor() {
+        if (options.mostRecuts() > 0) return 10 * SECONDS_FOR_FLOOR;
+        return seconds == Double.POSITIVE_INFINITY ? SECONDS_FOR_FLOOR : seconds;
+    }
+
+    private BooleanSupplier until(double second) {
+        return () -> options.cancellation().getAsBoolean() || elapsed() > second;
+    }
+
+    private int patience() {
+        return seconds == Double.POSITIVE_INFINITY ? PATIENCE : Integer.MAX_VALUE;
     }
 
     private static int wanted(JobNumbers numbers) {
@@ -103,7 +112,7 @@ final class Planning {
                 patience,
                 MOVES_PER_BLANK);
         int wanted = wanted(numbers);
-        cheapest = false;
+        cost = BigDecimal.ZERO;
         return new Search(numbers, effort, this::stopped, champion -> tell(champion, wanted));
     }
 
@@ -112,7 +121,12 @@ final class Planning {
     }
 
     private boolean stopped() {
-        return cheapest || options.cancellation().getAsBoolean() || elapsed() >= seconds;
+        return options.cancellation().getAsBoolean() || elapsed() >= seconds || cheapest();
+    }
+
+    /** Whether the best answer makes the whole bill at the floor. */
+    private boolean cheapest() {
+        return cost.signum() > 0 && cost.compareTo(floor.getNow(Money.ZERO).rounded()) <= 0;
     }
 
     private double elapsed() {
@@ -120,11 +134,13 @@ final class Planning {
     }
 
     private void tell(Champion champion, int wanted) {
-        BigDecimal cost = BigDecimal.valueOf(champion.net(), 6).setScale(2, RoundingMode.HALF_UP);
-        if (champion.blanks() == wanted && cost.compareTo(floor.rounded()) <= 0) cheapest = true;
+        BigDecimal net = BigDecimal.valueOf(champion.net(), 6).setScale(2, RoundingMode.HALF_UP);
+        if (champion.blanks() == wanted) cost = net;
         Duration elapsed = Duration.ofNanos(System.nanoTime() - begun);
         try {
-            options.listener().progress(new Progress(elapsed, cost, floor.roundedDown(), champion.blanks(), wanted));
+            options.listener()
+                    .progress(new Progress(
+                            elapsed, net, floor.getNow(Money.ZERO).roundedDown(), champion.blanks(), wanted));
         } catch (RuntimeException e) {
             // What a listener throws breaks no plan.
         }
