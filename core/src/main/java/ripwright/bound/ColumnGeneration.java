@@ -26,12 +26,14 @@ final class ColumnGeneration {
     private final int firstColumn;
     private final int parts;
     private final int feetRow; // or -1
+    private final List<Certificate> asked = new ArrayList<>();
     private Certificate best;
 
     ColumnGeneration(Demand demand, Oracle oracle, Certificate start) {
         this.demand = demand;
         this.oracle = oracle;
         best = start;
+        asked.add(start);
         parts = demand.wanted.length;
         int boards = demand.copies.length;
         feetRow = demand.least.isPresent() ? parts + boards : -1;
@@ -83,9 +85,10 @@ final class ColumnGeneration {
             double met = program.value() * unit + settledShare();
             if (best.coins() >= met - Math.abs(met) * CLOSE) break;
             long[] prices = programPrices();
-            long[] asked = between(prices, best.prices(), near);
-            Certificate now = Certificate.of(demand, asked, oracle);
-            boolean joined = join(asked, prices);
+            long[] middle = between(prices, best.prices(), near);
+            Certificate now = Certificate.of(demand, middle, oracle);
+            asked.add(now);
+            boolean joined = join(middle, prices);
             if (now.coins() > best.coins()) best = now;
             if (!joined && near == 0) break;
             near = joined ? 0.5 : 0;
@@ -142,6 +145,11 @@ final class ColumnGeneration {
         values[at] = 1;
         program.add(rows, values, column.cost() / unit);
         columns.add(column);
+    }
+
+    /** Everything that was asked. */
+    List<Certificate> asked() {
+        return asked;
     }
 
     /** All layouts that joined. */

@@ -21,6 +21,8 @@ final class Demand {
     final long due; // coins due for rip settings whatever is made
     final int[] copies; // copies[k]: boards of kind k
     final long[] cost; // cost[k]: of one
+    final boolean boardsAlone; // whether nothing but the boards bought costs or fetches money
+    final long grain; // coins too few to tell two costs apart
     final OptionalLong least; // finished wood to be made at least; empty: the whole bill
 
     private Demand(JobNumbers numbers, Kinds kinds, Coins coins, OptionalLong least) {
@@ -37,6 +39,7 @@ final class Demand {
             feet[k] = numbers.feet(kinds.partsOf(k)[0]);
             if (least.isPresent()) share[k] = settings.share(k);
         }
+        boardsAlone = numbers.boardsAlone();
         due = least.isPresent() ? 0 : settings.due();
         copies = new int[kinds.boards()];
         cost = new long[copies.length];
@@ -47,6 +50,7 @@ final class Demand {
                     .min()
                     .orElseThrow();
         }
+        grain = boardsAlone ? 1 << 8 : 1 << 20;
     }
 
     static Demand wholeBill(JobNumbers numbers) {

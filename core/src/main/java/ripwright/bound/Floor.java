@@ -102,6 +102,24 @@ public final class Floor {
                 .toList();
     }
 
+    Demand demand() {
+        return demand;
+    }
+
+    Oracle oracle() {
+        return oracle;
+    }
+
+    /** Everything that was asked on the way. */
+    List<Certificate> asked() {
+        return generation.asked();
+    }
+
+    /** The layouts that were found on the way, as they were reckoned. */
+    List<Column> columns() {
+        return generation.columns();
+    }
+
     Certificate certificate() {
         return certificate;
     }

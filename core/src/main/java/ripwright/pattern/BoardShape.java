@@ -42,6 +42,11 @@ final class BoardShape {
         fullRate = keeps ? Coins.ceil(board.salvageRate * coins.perMillionth() * widest * wood.lengthTick) : 0;
     }
 
+    /** Whether sections of all lengths, wherever they lie, have the same usable width. */
+    boolean alike() {
+        return alike;
+    }
+
     /** Nanometers a section of {@code t} ticks has for its strips; perhaps none, or less. */
     long usable(int t) {
         if (alike) return always;

@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.math.BigInteger;
 import java.math.RoundingMode;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -162,6 +163,12 @@ public final class JobNumbers {
     /** What a board costs as soon as anything is cut from it, in millionths. */
     public long cost(int board) {
         return boards[board].cost;
+    }
+
+    /** Whether nothing but the boards that are cut costs or fetches money: no labor, no salvage. */
+    public boolean boardsAlone() {
+        boolean labor = ripCost > 0 || crosscutCost > 0 || settingCost > 0;
+        return !labor && Arrays.stream(boards).noneMatch(board -> board.salvageRate > 0);
     }
 
     /** What one rip setting costs, in millionths. */

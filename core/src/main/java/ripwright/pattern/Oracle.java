@@ -102,6 +102,20 @@ public final class Oracle {
         return Placing.of(numbers, kinds, board, sketch(boardKind), coinPrices, most);
     }
 
+    /**
+     * Whether a board gives certain blanks.
+     *
+     * @param sketch a layout that gives them, as far as the oracle knows the board; empty when none was found
+     * @param sure whether there is none when none was found
+     */
+    public record Given(Optional<Sketch> sketch, boolean sure) {}
+
+    /** Whether a board of that kind gives so many blanks of each part kind, all from one layout. */
+    public Given holding(int boardKind, int[] made) {
+        if (woodOf[boardKind] < 0) return new Given(Optional.empty(), true);
+        return woods[woodOf[boardKind]].holding(placeIn[boardKind], made);
+    }
+
     /** The layout of real blanks that comes of a sketch for a board of its kind, of no more blanks than are allowed. */
     public Optional<PricedLayout> place(int board, Sketch sketch, long[] prices, int[] most) {
         return Placing.of(numbers, kinds, board, sketch, prices, most);

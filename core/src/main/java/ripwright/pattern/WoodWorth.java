@@ -3,6 +3,7 @@ package ripwright.pattern;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 
 /** What the best layout of every board of one wood is worth at given prices. */
 final class WoodWorth {
@@ -71,6 +72,21 @@ final class WoodWorth {
             for (int t : boards[i].bestSections()) cut.add(section(i, t));
         }
         return new Sketch(wood.boardKinds[i], worth[i], cut);
+    }
+
+    /** A layout of board {@code i} that gives just these blanks; {@link Oracle.Given} says what it is. */
+    Oracle.Given holding(int i, int[] made) {
+        BoardNumbers board = wood.boards[i];
+        for (int k = 0; k < made.length; k++)
+            if (made[k] > 0 && !takes(k)) return new Oracle.Given(Optional.empty(), true);
+        Holding holding = new Holding(wood, shapes[i], made);
+        Optional<List<Sketch.Section>> found = holding.find();
+        boolean sure = !holding.gaveUp() && !board.ripped && shapes[i].alike();
+        return new Oracle.Given(found.map(sections -> new Sketch(wood.boardKinds[i], 0, sections)), sure);
+    }
+
+    private boolean takes(int partKind) {
+        return Arrays.stream(wood.partKinds).flatMapToInt(Arrays::stream).anyMatch(k -> k == partKind);
     }
 
     private Sketch.Section section(int i, int t) {

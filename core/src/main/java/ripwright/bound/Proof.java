@@ -1,0 +1,120 @@
+package ripwright.bound;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.BooleanSupplier;
+import java.util.stream.IntStream;
+import ripwright.measure.Money;
+import ripwright.pattern.Oracle;
+import ripwright.pattern.PricedLayout;
+
+/**
+ * Proves a plan the cheapest, or finds a cheaper one, for small jobs: sets of whole boards one after another, always one that
+ * may be the cheapest, until one makes the bill. Most sets die by what former prices say about them, of the others many by a
+ * linear program of their own; the rest are searched by branch and price. So each set that is done with raises the floor.
+ *
+ * <p>Where the oracle does not know a board to the last (defects, taper, crook, coarse grids) a set may stay open; the floor
+ * then stops below it.
+ */
+public final class Proof {
+    /**
+     * How far a proof came.
+     *
+     * @param layouts of a plan cheaper than the one that was known; none when no cheaper one was found
+     * @param bound what no plan costs less than
+     * @param proven whether the plan found, or else the one known, is the cheapest there is
+     */
+    public record Answer(List<PricedLayout> layouts, Money bound, boolean proven) {
+        /** Keeps a copy of the list. */
+        public Answer {
+            layouts = List.copyOf(layouts);
+        }
+    }
+
+    private final Floor floor;
+    private final Demand demand;
+    private final Oracle oracle;
+    private final PriceRows rows;
+    private final List<List<Column>> pool = new ArrayList<>();
+    private final long[] missing;
+    private final BooleanSupplier stop;
+    private List<PricedLayout> best = List.of();
+    String stats = ""; // BENCH
+
+    /**
+     * For the job of a floor under its whole bill.
+     *
+     * @param stop asked often; true ends the proof as far as it came
+     */
+    public Proof(Floor floor, BooleanSupplier stop) {
+        this.floor = floor;
+        this.stop = stop;
+        demand = floor.demand();
+        oracle = floor.oracle();
+        rows = new PriceRows(demand);
+        for (Certificate asked : floor.asked()) rows.add(asked.prices(), asked.worths());
+        for (int b = 0; b < demand.copies.length; b++) pool.add(new ArrayList<>());
+        for (Column column : floor.columns())
+            pool.get(column.sketch().boardKind()).add(column);
+        long[] prices = floor.certificate().prices();
+        long dear = IntStream.range(0, prices.length)
+                .mapToLong(k -> prices[k] / demand.feet[k])
+                .max()
+                .orElse(0);
+        missing = new long[prices.length];
+        for (int k = 0; k < missing.length; k++)
+            missing[k] = demand.boardsAlone
+                    ? Math.max(prices[k], dear * demand.feet[k] / 4)
+                    : 4 * Math.max(prices[k], dear * demand.feet[k]);
+    }
+
+    /**
+     * Proves or improves on a plan that makes the whole bill and costs {@code known}.
+     *
+     * @throws IllegalArgumentException when the floor is not under plans that make the whole bill
+     */
+    public Answer under(Money known) {
+        if (demand.least.isPresent()) throw new IllegalArgumentException("The floor is under plans that are short.");
+        long upper = demand.coins.up(known.value().doubleValue() * 1e6);
+        long least = floor.certificate().coins();
+        long open = Long.MAX_VALUE; // what plans of sets left open cost at least
+        BoardSets sets = new BoardSets(demand, rows, stop);
+        int tried = 0, nodes = 0, opened = 0; // BENCH
+        while (true) {
+            int[] many = sets.next(upper - demand.grain);
+            if (many == null) break;
+            long here = rows.least(many, many.length);
+            SetSearch search = new SetSearch(demand, oracle, rows, pool, boards(many), missing, stop);
+            Making made = search.cheapest(upper - demand.grain).orElse(null);
+            if (made != null) {
+                upper = made.coins();
+                best = made.layouts();
+            }
+            tried++;
+            nodes += search.nodes();
+            if (search.open()) opened++;
+            stats = tried + " sets, " + nodes + " nodes, " + opened + " open, rows " + rows.size(); // BENCH
+            if (search.open()) open = Math.min(open, here);
+            if (stop.getAsBoolean()) break;
+        }
+        long bound = Math.max(least, Math.min(open, sets.least()));
+        boolean proven = bound >= upper - demand.grain;
+        return new Answer(best, proven ? cheapest(known, Math.min(bound, upper)) : demand.coins.money(bound), proven);
+    }
+
+    /** What the cheapest plan costs: the one found, or else the one known. */
+    private Money cheapest(Money known, long coins) {
+        if (best.isEmpty()) return known;
+        if (!demand.boardsAlone) return demand.coins.money(coins);
+        return best.stream()
+                .map(layout -> demand.numbers.job().boards().get(layout.layout().board()))
+                .map(demand.numbers.job()::cost)
+                .reduce(Money.ZERO, Money::plus);
+    }
+
+    private static int[] boards(int[] many) {
+        return IntStream.range(0, many.length)
+                .flatMap(kind -> IntStream.generate(() -> kind).limit(many[kind]))
+                .toArray();
+    }
+}

@@ -1,0 +1,211 @@
+package ripwright.bound;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.BooleanSupplier;
+import org.jspecify.annotations.Nullable;
+import ripwright.pattern.Oracle;
+import ripwright.pattern.Sketch;
+
+/**
+ * Whether one set of boards makes the bill: branch and price on how many blanks of a kind a board makes. Depth first, the
+ * branch first that the program leans to, as it is more likely to end in a plan.
+ *
+ * @see "C. Barnhart et al., Branch-and-price: column generation for solving huge integer programs, Operations Research 46
+ *     (1998) 316-329"
+ */
+final class SetSearch {
+    private static final double WHOLE = 1e-4; // weights this near to a whole number are
+
+    private final Demand demand;
+    private final Oracle oracle;
+    private final int[] boards; // kinds
+    private final SetProgram program;
+    private final BooleanSupplier stop;
+    private int nodes;
+    private boolean open; // whether something was left undecided
+    private Optional<Making> found = Optional.empty();
+    private long most; // what a plan must cost less than, in coins
+    private final long bought; // what the boards cost, and what is due anyway
+
+    SetSearch(
+            Demand demand,
+            Oracle oracle,
+            PriceRows rows,
+            List<List<Column>> pool,
+            int[] boards,
+            long[] missing,
+            BooleanSupplier stop) {
+        this.demand = demand;
+        this.oracle = oracle;
+        this.boards = boards;
+        this.stop = stop;
+        long cost = demand.due;
+        for (int kind : boards) cost += demand.cost[kind];
+        bought = cost;
+        program = new SetProgram(demand, oracle, rows, pool, boards, missing, stop);
+    }
+
+    /**
+     * The cheapest layouts of these boards that make the bill; empty when none cost less than {@code most}, or none were
+     * found.
+     *
+     * @param most what a plan may cost, in coins, less than that
+     */
+    Optional<Making> cheapest(long most) {
+        this.most = most;
+        search(List.of());
+        return found;
+    }
+
+    /** Whether there may be a cheaper plan than was found. */
+    boolean open() {
+        return open;
+    }
+
+    int nodes() {
+        return nodes;
+    }
+
+    private void search(List<Branch> branches) {
+        if (done()) return;
+        nodes++;
+        if (stop.getAsBoolean()) {
+            open = true;
+            return;
+        }
+        program.branch(branches);
+        SetProgram.Outcome outcome = program.solve(most - bought);
+        if (outcome == SetProgram.Outcome.NONE) return;
+        if (outcome == SetProgram.Outcome.STOPPED) {
+            open = true;
+            return;
+        }
+        double[][] many = many();
+        int board = -1;
+        int kind = -1;
+        double furthest = 0.01;
+        for (int s = 0; s < many.length; s++) {
+            for (int k = 0; k < many[s].length; k++) {
+                double off = Math.abs(many[s][k] - Math.rint(many[s][k])) * Math.sqrt(demand.feet[k]);
+                if (Math.abs(many[s][k] - Math.rint(many[s][k])) < 0.01 || off <= furthest) continue;
+                furthest = off;
+                board = s;
+                kind = k;
+            }
+        }
+        if (board < 0) {
+            whole(branches, many);
+            return;
+        }
+        int down = (int) Math.floor(many[board][kind]);
+        boolean upFirst = many[board][kind] - down > 0.4;
+        for (int n = 0; n < 2; n++) {
+            boolean up = upFirst == (n == 0);
+            search(with(branches, new Branch(board, kind, up, up ? down + 1 : down)));
+        }
+    }
+
+    /** Where nothing but boards costs money, one plan is as cheap as another. */
+    private boolean done() {
+        return demand.boardsAlone && found.isPresent();
+    }
+
+    private static List<Branch> with(List<Branch> branches, Branch one) {
+        List<Branch> more = new ArrayList<>();
+        int many = one.many();
+        for (Branch other : branches) {
+            boolean same = other.board() == one.board()
+                    && other.partKind() == one.partKind()
+                    && other.atLeast() == one.atLeast();
+            if (!same) more.add(other);
+            else many = one.atLeast() ? Math.max(many, other.many()) : Math.min(many, other.many());
+        }
+        more.add(new Branch(one.board(), one.partKind(), one.atLeast(), many));
+        return more;
+    }
+
+    /** How many blanks of each kind the program makes of each board. */
+    private double[][] many() {
+        double[][] many = new double[boards.length][demand.wanted.length];
+        double[] weights = program.weights();
+        for (int j = 0; j < weights.length; j++) {
+            if (weights[j] < 1e-9) continue;
+            int[] made = program.column(j).made();
+            for (int k = 0; k < made.length; k++) many[program.boardOf(j)][k] += weights[j] * made[k];
+        }
+        return many;
+    }
+
+    /** All boards make whole numbers of blanks: either each from one layout, or the mixed ones must be proved possible. */
+    private void whole(List<Branch> branches, double[][] many) {
+        @Nullable Sketch[] sketches = new @Nullable Sketch[boards.length];
+        double[] weights = program.weights();
+        for (int j = 0; j < weights.length; j++)
+            if (weights[j] > 1 - WHOLE)
+                sketches[program.boardOf(j)] = program.column(j).sketch();
+        int[] left = demand.wanted.clone();
+        for (int s = 0; s < boards.length; s++) {
+            if (sketches[s] == null) continue;
+            int[] made = sketches[s].made(left.length);
+            for (int k = 0; k < left.length; k++) left[k] -= made[k];
+        }
+        for (int s = 0; s < boards.length; s++) {
+            if (sketches[s] != null) continue;
+            int[] made = new int[left.length];
+            for (int k = 0; k < made.length; k++) made[k] = Math.max(0, Math.min(left[k], (int) Math.rint(many[s][k])));
+            if (Arrays.stream(made).sum() == 0) continue;
+            Oracle.Given given = oracle.holding(boards[s], made);
+            if (given.sketch().isEmpty()) {
+                if (given.sure()) without(branches, s, made);
+                else open = true;
+                return;
+            }
+            sketches[s] = given.sketch().get();
+            for (int k = 0; k < left.length; k++) left[k] -= made[k];
+        }
+        if (Arrays.stream(left).anyMatch(n -> n > 0)) {
+            open = true; // only rounding can bring this about
+            return;
+        }
+        make(sketches);
+    }
+
+    /** A plan of real blanks; where it costs more than the program says, a cheaper one may be left. */
+    private void make(@Nullable Sketch[] sketches) {
+        Optional<Making> made = Making.of(demand, oracle, sketches);
+        long floor = demand.boardsAlone ? bought : bought + Math.round(program.value());
+        if (made.isEmpty() || made.get().coins() > floor + demand.grain) open = true;
+        if (made.isEmpty() || made.get().coins() >= most) return;
+        most = made.get().coins();
+        found = made;
+    }
+
+    /** The board does not give all these blanks together: so it makes fewer of one kind or another. */
+    private void without(List<Branch> branches, int board, int[] made) {
+        int[] fewest = fewer(board, made);
+        List<Branch> all = branches;
+        for (int k = 0; k < fewest.length && !done(); k++) {
+            if (fewest[k] == 0) continue;
+            search(with(all, new Branch(board, k, false, fewest[k] - 1)));
+            all = with(all, new Branch(board, k, true, fewest[k]));
+        }
+    }
+
+    /** Takes blanks out as long as the board still does not give the rest. */
+    private int[] fewer(int board, int[] made) {
+        int[] fewest = made.clone();
+        for (int k = 0; k < fewest.length; k++) {
+            while (fewest[k] > 0) {
+                fewest[k]--;
+                Oracle.Given given = oracle.holding(boards[board], fewest);
+                if (given.sketch().isEmpty() && given.sure()) continue;
+                fewest[k]++;
+                break;
+            }
+        }
+        return fewest;
+    }
+}
