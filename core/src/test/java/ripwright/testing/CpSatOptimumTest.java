@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.math.BigDecimal;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Function;
 import org.apache.commons.numbers.fraction.BigFraction;
 import org.junit.jupiter.api.Test;
@@ -15,8 +16,11 @@ import ripwright.measure.Length;
 import ripwright.measure.Money;
 import ripwright.pattern.Layout;
 import ripwright.saw.Labor;
+import ripwright.saw.Saw;
+import ripwright.saw.TestRip;
 import ripwright.stock.Board;
 import ripwright.stock.Defect;
+import ripwright.stock.Edge;
 
 class CpSatOptimumTest {
     private static final Feature[] ANY = {
@@ -50,6 +54,8 @@ class CpSatOptimumTest {
     private static final Feature[] CLEAR_AND_WORTHLESS = {
         Feature.LABOR, Feature.TAPER, Feature.EDGES, Feature.CROOK, Feature.TRIMS, Feature.RIPPED, Feature.SAW_LIMITS
     };
+
+    private static final Saw NO_LIMITS = Saw.of(Length.inches("1/8"), Length.inches("1/8"));
 
     @Test
     void toys_cost_the_stock_of_the_best_of_every_way_to_cut_them() {
@@ -143,6 +149,91 @@ class CpSatOptimumTest {
     }
 
     @Test
+    void empty_strips_between_equal_ones_are_as_wide_as_those() {
+        Defect band = knot("0", "30", "2", "5");
+        Part.Builder slats = JobBuilder.part("slat", 2, "30", "2");
+        // Four strips of 2 and three kerfs come to 8 3/8, though the second slat would be clear of the band at 5.
+        assertMade(JobBuilder.maple("a", "8 3/8", "30").defects(List.of(band)), NO_LIMITS, true, slats);
+        assertMade(JobBuilder.maple("a", "8 1/4", "30").defects(List.of(band)), NO_LIMITS, false, slats);
+    }
+
+    @Test
+    void an_empty_strip_is_no_narrower_than_the_saw_rips() {
+        Defect band = knot("0", "30", "4", "5 1/2");
+        Saw saw = limits(Optional.empty(), Optional.empty(), Optional.of("2 1/2"), Optional.empty());
+        Part.Builder[] parts = {JobBuilder.part("wide", 1, "30", "4"), JobBuilder.part("slat", 1, "30", "2")};
+        assertMade(JobBuilder.maple("a", "8 3/4", "30").defects(List.of(band)), saw, true, parts);
+        assertMade(JobBuilder.maple("a", "8 5/8", "30").defects(List.of(band)), saw, false, parts);
+    }
+
+    @Test
+    void a_section_rides_on_its_right_edge_where_the_wide_strip_must_lie_there() {
+        Defect stain = new Defect(
+                Length.ZERO, Length.inches("30"), Length.ZERO, Length.inches("2"), "stain", Defect.Blocks.SHOW);
+        Optimum best = CpSatOptimum.stock(job(
+                JobBuilder.maple("a", "6 1/8", "30").defects(List.of(stain)),
+                JobBuilder.part("door", 1, "30", "4").face(Part.Face.SHOW),
+                JobBuilder.part("slat", 1, "30", "2")));
+        assertThat(best.complete()).isTrue();
+        assertThat(best.layouts().get(0).sections().get(0).referenceEdge()).isEqualTo(Edge.RIGHT);
+    }
+
+    @Test
+    void a_blank_too_short_to_crosscut_does_not_lie_before_another() {
+        Board.Builder board = JobBuilder.maple("a", "3", "36").defects(List.of(knot("10", "12", "0", "3")));
+        Part.Builder[] parts = {JobBuilder.part("block", 1, "9", "3"), JobBuilder.part("rail", 1, "24", "3")};
+        // In two sections of 12 and more the rail has no room behind the kerf.
+        Saw long12 = limits(Optional.empty(), Optional.of("12"), Optional.empty(), Optional.empty());
+        Saw short10 = limits(Optional.empty(), Optional.of("12"), Optional.empty(), Optional.of("10"));
+        assertMade(board, long12, true, parts);
+        assertMade(board, short10, false, parts);
+    }
+
+    @Test
+    void a_section_is_as_long_as_the_saw_allows_and_no_longer() {
+        Board.Builder board = JobBuilder.maple("a", "4", "40");
+        Part.Builder part = JobBuilder.part("rail", 1, "20", "4");
+        assertMade(board, limits(Optional.of("20"), Optional.empty(), Optional.empty(), Optional.empty()), true, part);
+        assertMade(
+                board,
+                limits(Optional.of("19 7/8"), Optional.empty(), Optional.empty(), Optional.empty()),
+                false,
+                part);
+        assertMade(board, limits(Optional.empty(), Optional.of("40"), Optional.empty(), Optional.empty()), true, part);
+        assertMade(
+                board,
+                limits(Optional.empty(), Optional.of("40 1/8"), Optional.empty(), Optional.empty()),
+                false,
+                part);
+    }
+
+    private static void assertMade(Board.Builder board, Saw saw, boolean complete, Part.Builder... parts) {
+        Job job = new JobBuilder("job")
+                .stack(board)
+                .saw(saw)
+                .testRip(new TestRip(Length.inches("60"), 0))
+                .parts(parts)
+                .build();
+        Optimum best = CpSatOptimum.stock(job);
+        assertThat(best.complete()).isEqualTo(complete);
+        assertCut(job, best, LayoutCost::stock);
+    }
+
+    private static Saw limits(
+            Optional<String> longestRip,
+            Optional<String> shortestRip,
+            Optional<String> narrowestRip,
+            Optional<String> shortestCrosscut) {
+        return new Saw(
+                NO_LIMITS.ripKerf(),
+                NO_LIMITS.crosscutKerf(),
+                longestRip.map(Length::inches),
+                shortestRip.map(Length::inches),
+                narrowestRip.map(Length::inches),
+                shortestCrosscut.map(Length::inches));
+    }
+
+    @Test
     void a_short_job_makes_the_most_finished_wood() {
         Optimum best = CpSatOptimum.stock(job(
                 JobBuilder.maple("a", "5", "30"),
@@ -183,6 +274,29 @@ class CpSatOptimumTest {
                 .singleElement()
                 .satisfies(layout -> assertThat(layout.board()).isEqualTo(0));
         assertThat(net.cost().value()).isEqualTo(BigFraction.of(161, 36));
+    }
+
+    @Test
+    void waste_is_left_at_the_end_that_must_be_trimmed_anyway() {
+        Job job = new JobBuilder("trim")
+                .stack(JobBuilder.maple("a", "4", "40").endTrim(Length.inches("1"), Length.ZERO))
+                .parts(JobBuilder.part("rail", 1, "20", "4"))
+                .labor(new Labor(new BigDecimal("60"), BigDecimal.ZERO, BigDecimal.ZERO, BigDecimal.ONE))
+                .build();
+        assertThat(CpSatOptimum.net(job).cost().value())
+                .isEqualTo(BigFraction.of(160, 18).add(1)); // one crosscut
+    }
+
+    @Test
+    void a_full_width_offcut_of_rough_stock_is_worth_its_raw_thickness() {
+        Board.Builder board = JobBuilder.maple("a", "4", "40").rough(Length.inches("2"), Length.inches("1 1/2"));
+        Job job = new JobBuilder("rough")
+                .stack(board)
+                .parts(List.of(Part.of("rail", Length.inches("20"), Length.inches("4"), Length.inches("1 1/2"))
+                        .build()))
+                .offcuts(new Keep(Length.inches("12"), Length.inches("2")), BigDecimal.ONE)
+                .build();
+        assertThat(CpSatOptimum.net(job).cost().value()).isEqualTo(BigFraction.of(161, 18)); // 20 1/8 x 4 x 2
     }
 
     @Test

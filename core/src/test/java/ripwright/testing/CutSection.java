@@ -72,8 +72,8 @@ final class CutSection {
             return;
         }
         model.addImplication(open, before.open);
-        model.addGreaterOrEqual(from, LinearExpr.affine(before.to, 1, ticks.crosscutKerf))
-                .onlyEnforceIf(open);
+        LinearExprBuilder next = LinearExpr.newBuilder().add(before.to).addTerm(open, ticks.crosscutKerf);
+        model.addGreaterOrEqual(from, next);
         model.addEquality(from, before.to).onlyEnforceIf(open.not());
         boolean alike = board.defects().isEmpty() && !board.board().tapered();
         if (alike) model.addGreaterOrEqual(before.length(), length());
