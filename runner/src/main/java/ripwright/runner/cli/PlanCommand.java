@@ -12,9 +12,11 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import ripwright.Options;
 import ripwright.job.Job;
+import ripwright.plan.CutBoard;
 import ripwright.plan.Plan;
 import ripwright.runner.json.JobReader;
 import ripwright.runner.json.PlanWriter;
+import ripwright.runner.sheet.Picture;
 import ripwright.runner.sheet.Sheet;
 import ripwright.runner.tree.WrongInputException;
 
@@ -58,6 +60,11 @@ final class PlanCommand implements Callable<Integer> {
     @Option(names = "--out", paramLabel = "DIR", description = "Where to write; made when it is not there.")
     private Optional<Path> out;
 
+    @Option(
+            names = "--drawings",
+            description = "Also write the drawings of the boards apart, as in lockers.boards.svg.")
+    private boolean drawings;
+
     @Option(names = "--verbose", description = "Say on the error stream what the search does.")
     private boolean verbose;
 
@@ -99,6 +106,12 @@ final class PlanCommand implements Callable<Integer> {
             terminal.out().print(new Summary(job, plan).text());
             terminal.out().println("  wrote         " + files.plan());
             terminal.out().println("                " + files.sheet());
+            if (drawings) {
+                List<String> boards =
+                        plan.boards().stream().map(CutBoard::board).toList();
+                files.writeDrawings(new Picture(job, plan, boards).svg().getBytes(StandardCharsets.UTF_8));
+                terminal.out().println("                " + files.drawings());
+            }
             if (interruption.came()) {
                 terminal.out().println("  Interrupted: this is the best plan so far.");
                 return ExitCode.INTERRUPTED;

@@ -53,13 +53,18 @@ final class PlanFiles {
         return folder.resolve(stem + ".sheet.html");
     }
 
+    /** Where the boards' drawings go, when they are asked for apart. */
+    Path drawings() {
+        return folder.resolve(stem + ".boards.svg");
+    }
+
     /** Makes the folder, and refuses early what could not be written in the end. */
     void prepare() throws IOException {
         Path there = folder.toAbsolutePath();
         if (Files.exists(there) && !Files.isDirectory(there)) throw new NotDirectoryException(folder.toString());
         Files.createDirectories(there);
         if (!Files.isWritable(there)) throw new AccessDeniedException(folder.toString());
-        for (Path file : List.of(plan(), sheet()))
+        for (Path file : List.of(plan(), sheet(), drawings()))
             if (Files.isDirectory(file))
                 throw new FileSystemException(file.toString(), null, "a directory has its name");
     }
@@ -68,6 +73,11 @@ final class PlanFiles {
     void write(byte[] plan, byte[] sheet) throws IOException {
         new WholeFile(sheet()).write(sheet);
         new WholeFile(plan()).write(plan);
+    }
+
+    /** Writes the drawings, whole or not at all. */
+    void writeDrawings(byte[] drawings) throws IOException {
+        new WholeFile(drawings()).write(drawings);
     }
 
     /** Why something could not be written, in plain words. */
