@@ -89,7 +89,7 @@ final class SetSearch {
         double furthest = 0.01;
         for (int s = 0; s < many.length; s++) {
             for (int k = 0; k < many[s].length; k++) {
-                double off = Math.abs(many[s][k] - Math.rint(many[s][k])) * Math.sqrt(demand.feet[k]);
+                double off = Math.abs(many[s][k] - Math.rint(many[s][k])) * Math.sqrt((double) demand.feet[k]);
                 if (Math.abs(many[s][k] - Math.rint(many[s][k])) < 0.01 || off <= furthest) continue;
                 furthest = off;
                 board = s;

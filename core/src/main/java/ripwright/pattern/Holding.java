@@ -23,6 +23,7 @@ final class Holding {
     private int steps;
 
     /** A width of which there are blanks: {@code fits[k][m]} is the shortest length at which k strips hold choice m. */
+    @SuppressWarnings("ArrayRecordComponent") // a row of tables, never compared
     private record Width(int v, Multisets choices, int[] kinds, int[] ticks, int[][] fits) {
         int all() {
             return choices.size() - 1;

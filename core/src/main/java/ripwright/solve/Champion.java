@@ -1,5 +1,7 @@
 package ripwright.solve;
 
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -19,7 +21,8 @@ import ripwright.pattern.PricedLayout;
  */
 @SuppressWarnings("ArrayRecordComponent") // never changed once made, never compared
 public record Champion(@Nullable PricedLayout[] layouts, long feet, long net, int blanks) {
-    static Champion of(JobNumbers numbers, @Nullable PricedLayout[] layouts) {
+    /** The answer with those layouts, one place for each board of the job. */
+    public static Champion of(JobNumbers numbers, @Nullable PricedLayout[] layouts) {
         long feet = 0;
         long net = 0;
         int blanks = 0;
@@ -32,6 +35,11 @@ public record Champion(@Nullable PricedLayout[] layouts, long feet, long net, in
             for (long width : layout.widths()) widths.add(width);
         }
         return new Champion(layouts, feet, net + numbers.settingCost() * widths.size(), blanks);
+    }
+
+    /** What it costs without test blanks, to the cent. */
+    public BigDecimal cost() {
+        return BigDecimal.valueOf(net, 6).setScale(2, RoundingMode.HALF_UP);
     }
 
     boolean betterThan(Champion other) {
