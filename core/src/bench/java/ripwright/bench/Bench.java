@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
@@ -75,7 +76,7 @@ public final class Bench {
 
     private static String machine() {
         Runtime runtime = Runtime.getRuntime();
-        return LocalDate.now() + ", " + runtime.availableProcessors() + " cores, JDK "
+        return LocalDate.now(ZoneOffset.UTC) + ", " + runtime.availableProcessors() + " cores, JDK "
                 + Runtime.version().feature() + ", heap " + runtime.maxMemory() / 1_000_000 + " MB; medians.";
     }
 }

@@ -8,7 +8,7 @@ import java.time.Duration;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
-import java.util.concurrent.atomic.AtomicReference;
+import java.util.concurrent.atomic.AtomicLong;
 import ripwright.Options;
 import ripwright.Planner;
 import ripwright.bill.Part;
@@ -37,10 +37,13 @@ final class Contest {
         Optional<BigDecimal> hand = net(job, HandRule.plan(job));
         Optional<BigDecimal> plain = net(job, PlainOptaPlanner.plan(job, time, drawn.seed()));
 
-        AtomicReference<Duration> best = new AtomicReference<>(Duration.ZERO);
+        AtomicLong best = new AtomicLong();
         forgetPeaks();
         long begun = System.nanoTime();
-        Plan plan = Planner.plan(job, Options.defaults().withListener(progress -> best.set(progress.elapsed())));
+        Plan plan = Planner.plan(
+                job,
+                Options.defaults()
+                        .withListener(progress -> best.set(progress.elapsed().toMillis())));
         double elapsed = (System.nanoTime() - begun) / 1e9;
         boolean complete = plan.status() == Plan.Status.COMPLETE;
         return new Outcome(
@@ -49,7 +52,7 @@ final class Contest {
                 complete ? Optional.of(plan.cost().net()) : Optional.empty(),
                 plan.cost(),
                 drawn.known(),
-                best.get().toMillis() / 1e3,
+                best.get() / 1e3,
                 elapsed,
                 peaks());
     }
