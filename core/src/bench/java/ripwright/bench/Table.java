@@ -45,7 +45,7 @@ final class Table {
                 number("%.0f MB", line.median(Outcome::heap)));
     }
 
-    /** A figure in that format; {@code short} where more than half of the jobs were not made whole. */
+    /** A figure in that format; {@code short} where half of the jobs or more were not made whole. */
     static String number(String format, double figure) {
         return Double.isInfinite(figure) ? "short" : String.format(Locale.ROOT, format, figure);
     }
