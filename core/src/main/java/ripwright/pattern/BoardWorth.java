@@ -15,50 +15,51 @@ final class BoardWorth {
     private final SectionWorth sections;
     private final int i; // the board's place in the wood
     private final BoardShape shape;
-    private final boolean everyLength; // whether a section may be worth more only because it is longer
-    private final long[] rest; // rest[t]: worth of the best end of a layout in t ticks: a section or none, and leftover
-    private final long[] lastRest; // the same with a section
-    private final long[]
-            most; // most[t]: at least the worth of a section of t ticks, NONE where a shorter one is worth more
-    private final int[] length; // length[k]: of a section that was reckoned
+    private double perTick;
+    private final double[] most; // most[k]: at least the worth of a section as long as the k-th length of sections
+    private int count; // of sections taken
+    private final int[] length; // length[k]: of section k, those shortest first
     private final long[] worth; // worth[k]: what it is worth
     private final double[] loss; // loss[k]: what it loses against perTick
-    private final int[] byLoss; // places in length, worth and loss, least loss first
-    private int count;
-    private double perTick;
+    private final long[] any; // any[k]: the most that one of the first k + 1 is worth
+    private final long[] leaving; // leaving[k]: the same, what they take from the leftover taken off
+    private final int[] place; // place[t]: how many are no longer than t ticks
+    private final int[] byLoss; // sections, least loss first
     private long best;
     private final int[] bestSections = new int[MOST_SECTIONS - 1];
     private int bestCount; // sections before the rest in the best layout
 
-    BoardWorth(Wood wood, SectionWorth sections, int i, BoardShape shape, Charges charges, long[][] scratch) {
+    BoardWorth(Wood wood, SectionWorth sections, int i, BoardShape shape, int[] place) {
         this.wood = wood;
         this.sections = sections;
         this.i = i;
         this.shape = shape;
-        everyLength = wood.offcutRate > 0 || (charges.crosscut() > 0 && shape.flush > 0);
-        rest = scratch[0];
-        most = scratch[2];
-        lastRest = scratch[1];
-        length = new int[wood.length + 1];
-        worth = new long[wood.length + 1];
-        loss = new double[wood.length + 1];
-        byLoss = new int[wood.length + 1];
+        this.place = place;
+        int n = shape.length + 1;
+        most = new double[n];
+        length = new int[n];
+        worth = new long[n];
+        loss = new double[n];
+        any = new long[n];
+        leaving = new long[n];
+        byLoss = new int[n];
     }
 
     /** The worth of the board's best layout of one section at least; {@link StripWorth#NONE} when it is not above zero. */
     long best() {
         best = StripWorth.NONE;
-        int from = Math.max(1, wood.shortest);
-        int to = Math.min(shape.length, wood.longest);
-        if (from > to) return best;
-        if (shape.length <= wood.longest) sections.worth(i, shape.length);
-        for (int t = from; t <= to; t++)
-            most[t] = everyLength || t == from || sections.rises(t) ? sections.atMost(i, t) : StripWorth.NONE;
-        settlePerTick(from, to);
+        int[] lengths = sections.lengths();
+        int longest = Math.min(shape.length, wood.longest);
+        int n = 0;
+        while (n < lengths.length && lengths[n] <= longest) {
+            most[n] = sections.atMost(i, lengths[n]);
+            n++;
+        }
+        if (n == 0) return best;
+        settlePerTick(lengths, n);
         double tried = perTick * shape.length / 64;
         while (true) {
-            reckon(from, to, tried);
-            collect(from, to, tried);
+            take(lengths, n, tried);
             combine(tried);
             double enough = slack();
             if (tried >= enough) return best;
@@ -73,63 +74,49 @@ final class BoardWorth {
         return (perTick * shape.length + flush + spilled - Math.max(0, best)) * (1 + 1e-9) + 64;
     }
 
-    /** Reckons all sections that may lose no more than {@code slack}. */
-    private void reckon(int from, int to, double slack) {
-        for (int t = from; t <= to; t++)
-            if (!sections.isReckoned(t) && perTick * t - most[t] <= slack) sections.worth(i, t);
-    }
-
     /** Reckons sections, those first that may be worth most for each tick, until one is reckoned that is. */
-    private void settlePerTick(int from, int to) {
+    private void settlePerTick(int[] lengths, int n) {
         double rate = shape.fullRate();
-        for (int t = from; t <= to; t++)
-            if (sections.isReckoned(t)) rate = Math.max(rate, (double) sections.worth(i, t) / t);
-        int n = 0;
-        for (int t = from; t <= to; t++) {
-            if (sections.isReckoned(t) || most[t] <= rate * t) continue;
-            loss[n] = (double) most[t] / t;
-            length[n++] = t;
+        for (int k = 0; k < n; k++) if (sections.isReckoned(lengths[k])) rate = Math.max(rate, most[k] / lengths[k]);
+        int open = 0;
+        for (int k = 0; k < n; k++) {
+            if (most[k] <= rate * lengths[k] || sections.isReckoned(lengths[k])) continue;
+            loss[k] = most[k] / lengths[k];
+            byLoss[open++] = k;
         }
-        for (int k = n / 2; k >= 0; k--) sink(k, n);
-        while (n > 0 && loss[0] > rate) {
-            rate = Math.max(rate, (double) sections.worth(i, length[0]) / length[0]);
-            n--;
-            loss[0] = loss[n];
-            length[0] = length[n];
-            sink(0, n);
+        for (int k = open / 2; k >= 0; k--) sink(k, open);
+        while (open > 0 && loss[byLoss[0]] > rate) {
+            int first = byLoss[0];
+            most[first] = sections.worth(i, lengths[first]);
+            rate = Math.max(rate, most[first] / lengths[first]);
+            byLoss[0] = byLoss[--open];
+            sink(0, open);
         }
         perTick = rate * (1 + 1e-12);
     }
 
-    /** Keeps the heap of lengths whose keys, largest first, are in {@code loss}. */
-    private void sink(int from, int n) {
-        int k = from;
-        while (2 * k + 1 < n) {
-            int child = 2 * k + 1;
-            if (child + 1 < n && loss[child + 1] > loss[child]) child++;
-            if (loss[child] <= loss[k]) return;
-            double key = loss[k];
-            loss[k] = loss[child];
-            loss[child] = key;
-            int t = length[k];
-            length[k] = length[child];
-            length[child] = t;
-            k = child;
-        }
-    }
-
-    /** Takes all sections that are reckoned and lose no more than {@code slack}, shortest first. */
-    private void collect(int from, int to, double slack) {
+    /** Takes all sections that lose no more than {@code slack}. */
+    private void take(int[] lengths, int n, double slack) {
         count = 0;
-        for (int t = from; t <= to; t++) {
-            if (!sections.isReckoned(t)) continue;
-            long w = sections.worth(i, t);
-            double lost = perTick * t - w;
+        int t = 0;
+        long highest = StripWorth.NONE;
+        long leaves = StripWorth.NONE;
+        for (int k = 0; k < n; k++) {
+            if (perTick * lengths[k] - most[k] > slack) continue;
+            long w = sections.worth(i, lengths[k]);
+            most[k] = w;
+            double lost = perTick * lengths[k] - w;
             if (w == StripWorth.NONE || lost > slack) continue;
-            length[count] = t;
+            while (t < lengths[k]) place[t++] = count;
+            highest = Math.max(highest, w);
+            leaves = Math.max(leaves, w - shape.fullRate() * lengths[k]);
+            length[count] = lengths[k];
             worth[count] = w;
+            any[count] = highest;
+            leaving[count] = leaves;
             loss[count++] = lost;
         }
+        while (t <= shape.length) place[t++] = count;
     }
 
     /**
@@ -137,19 +124,18 @@ final class BoardWorth {
      * one before loses no more than half of the slack, and of three the first no more than a third.
      */
     private void combine(double slack) {
-        fillRest();
         int room = shape.length;
-        if (lastRest[room] > best) {
-            best = lastRest[room];
+        long alone = last(room);
+        if (alone > best) {
+            best = alone;
             bestCount = 0;
         }
         int n = leastLosses(slack / 2);
         for (int a = 0; a < n; a++) {
             int first = byLoss[a];
             int left = room - length[first];
-            if (left < 0) continue;
-            if (worth[first] + rest[left] > best) {
-                best = worth[first] + rest[left];
+            if (worth[first] + rest(left) > best) {
+                best = worth[first] + rest(left);
                 bestCount = 1;
                 bestSections[0] = length[first];
             }
@@ -157,7 +143,7 @@ final class BoardWorth {
             for (int b = a; b < n && loss[byLoss[b]] <= allowed; b++) {
                 int second = byLoss[b];
                 if (length[second] > left) continue;
-                long sum = worth[first] + worth[second] + rest[left - length[second]];
+                long sum = worth[first] + worth[second] + rest(left - length[second]);
                 if (sum <= best) continue;
                 best = sum;
                 bestCount = 2;
@@ -167,21 +153,44 @@ final class BoardWorth {
         }
     }
 
+    /** The best end of a layout in {@code t} ticks: one section and what is left beyond it. */
+    private long last(int t) {
+        int k = place[t] - 1;
+        long last = StripWorth.NONE;
+        if (k >= 0) {
+            last = any[k] + shape.open;
+            if (length[k] == t) last = Math.max(last, worth[k] + shape.flush);
+        }
+        if (shape.leaves(t)) {
+            int leaves = place[t - wood.keepTicks] - 1;
+            if (leaves >= 0) last = Math.max(last, leaving[leaves] + shape.leftover(t) + shape.open);
+        }
+        return last;
+    }
+
+    /** The same, or without a section. */
+    private long rest(int t) {
+        long none = t == 0 ? Math.max(shape.open, shape.flush) : shape.open;
+        if (shape.leaves(t)) none = Math.max(none, shape.leftover(t) + shape.open);
+        return Math.max(none, last(t));
+    }
+
     /** Sorts the sections that lose no more than {@code most} into byLoss, that first which loses least. */
     private int leastLosses(double most) {
         int n = 0;
         for (int k = 0; k < count; k++) if (loss[k] <= most) byLoss[n++] = k;
-        for (int k = n / 2; k >= 0; k--) sinkByLoss(k, n);
+        for (int k = n / 2; k >= 0; k--) sink(k, n);
         for (int end = n - 1; end > 0; end--) {
             int k = byLoss[0];
             byLoss[0] = byLoss[end];
             byLoss[end] = k;
-            sinkByLoss(0, end);
+            sink(0, end);
         }
         return n;
     }
 
-    private void sinkByLoss(int from, int n) {
+    /** Lets the entry at {@code from} sink in the heap of byLoss, the greatest loss at its top. */
+    private void sink(int from, int n) {
         int k = from;
         while (2 * k + 1 < n) {
             int child = 2 * k + 1;
@@ -194,47 +203,24 @@ final class BoardWorth {
         }
     }
 
-    private void fillRest() {
-        long any = StripWorth.NONE; // of the best section of at most t ticks
-        long leaving = StripWorth.NONE; // the same, what it takes from the leftover taken off
-        int next = 0;
-        int sooner = 0;
-        for (int t = 0; t <= shape.length; t++) {
-            long flush = StripWorth.NONE;
-            if (next < count && length[next] == t) {
-                any = Math.max(any, worth[next]);
-                flush = worth[next++];
-            }
-            long last = Math.max(any + shape.open, flush + shape.flush);
-            long none = t == 0 ? Math.max(shape.open, shape.flush) : shape.open;
-            if (shape.leaves(t)) {
-                while (sooner < count && length[sooner] <= t - wood.keepTicks) {
-                    leaving = Math.max(leaving, worth[sooner] - shape.fullRate() * length[sooner]);
-                    sooner++;
-                }
-                last = Math.max(last, leaving + shape.leftover(t) + shape.open);
-                none = Math.max(none, shape.leftover(t) + shape.open);
-            }
-            lastRest[t] = last;
-            rest[t] = Math.max(last, none);
-        }
-    }
-
     /** The lengths of the sections of the best layout. */
     int[] bestSections() {
-        fillRest();
         int room = shape.length;
-        for (int k = 0; k < bestCount; k++) room -= bestSections[k];
         long wanted = best;
-        for (int k = 0; k < bestCount; k++) wanted -= sections.worth(i, bestSections[k]);
+        for (int k = 0; k < bestCount; k++) {
+            room -= bestSections[k];
+            wanted -= sections.worth(i, bestSections[k]);
+        }
         int[] all = Arrays.copyOf(bestSections, bestCount);
-        for (int k = 0; k < count && length[k] <= room; k++) {
-            int left = room - length[k];
-            long with = worth[k] + (left == 0 ? Math.max(shape.flush, shape.open) : shape.open);
-            if (shape.leaves(left)) with = Math.max(with, worth[k] + shape.leftover(left) + shape.open);
+        for (int t : sections.lengths()) {
+            if (t > room) break;
+            if (!sections.isReckoned(t) || sections.worth(i, t) == StripWorth.NONE) continue;
+            int left = room - t;
+            long with = sections.worth(i, t) + (left == 0 ? Math.max(shape.flush, shape.open) : shape.open);
+            if (shape.leaves(left)) with = Math.max(with, sections.worth(i, t) + shape.leftover(left) + shape.open);
             if (with != wanted) continue;
             int[] more = Arrays.copyOf(all, bestCount + 1);
-            more[bestCount] = length[k];
+            more[bestCount] = t;
             return more;
         }
         return all;

@@ -4,27 +4,29 @@ import java.util.Arrays;
 
 /**
  * What the best section of each length is worth on each of a wood's boards: a knapsack of strips over the width, reckoned
- * only for lengths somebody asks for, and then for all boards at once. No more strips of a width are worth their whole
- * price than all blanks of that width together; beside the strips lies what the rack may want.
+ * only for lengths somebody asks for, and then for all boards at once. Beside the strips lies what the rack may want.
  */
 final class SectionWorth {
     private final Wood wood;
     private final Charges charges;
-    private final StripWorth strips;
+    private final StripWorth[] strips; // of each width
     private final BoardShape[] shapes;
+    private final boolean everyLength; // whether a section may be worth more only because it is longer
     private final long[][] worth; // worth[i][t]: of the best section t ticks long on board i, once reckoned
     private final boolean[] reckoned; // the lengths that are
-    private final boolean[] rises; // whether some strip of t ticks is worth more than one of a tick less
+    private final boolean[] rises; // whether some strips of t ticks are worth more than of a tick less
+    private int[] lengths = {}; // those a section may have with profit, in rising order
     private final double[] across; // across[t]: no section of t ticks is worth more for each nanometer of width
     private final long[] choice; // choice[i]: worth of the best strips whose widths come to the i-th sum
     private final long[] within; // within[i]: or to less
     private final StripPasses passes;
 
-    SectionWorth(Wood wood, Charges charges, StripWorth strips, BoardShape[] shapes) {
+    SectionWorth(Wood wood, Charges charges, StripWorth[] strips, BoardShape[] shapes) {
         this.wood = wood;
         this.charges = charges;
         this.strips = strips;
         this.shapes = shapes;
+        everyLength = wood.offcutRate > 0 || Arrays.stream(shapes).anyMatch(shape -> shape.flush > 0);
         worth = new long[shapes.length][wood.length + 1];
         reckoned = new boolean[wood.length + 1];
         rises = new boolean[wood.length + 1];
@@ -37,24 +39,30 @@ final class SectionWorth {
     /** Forgets what was reckoned at other prices. */
     void price() {
         Arrays.fill(reckoned, false);
-        Arrays.fill(rises, false);
-        for (int t = 0; t <= wood.length; t++) {
+        Arrays.fill(rises, everyLength);
+        if (!everyLength) for (StripWorth strip : strips) strip.markRises(rises);
+        int from = Math.max(1, wood.shortest);
+        if (from < rises.length) rises[from] = true;
+        int n = 0;
+        for (int t = from; t < rises.length; t++) if (rises[t]) n++;
+        lengths = new int[n];
+        n = 0;
+        for (int t = from; t < rises.length; t++) if (rises[t]) lengths[n++] = t;
+        for (int t : lengths) {
             double most = wood.offcutRate * wood.longest(t);
-            for (int v = 0; v < wood.widths.length; v++)
-                most = Math.max(most, (double) (strips.best(v, t) - charges.rip()) / wood.strips[v]);
+            for (int v = 0; v < strips.length; v++)
+                most = Math.max(most, (double) (strips[v].best(1, t) - charges.rip()) / wood.strips[v]);
             across[t] = most;
         }
-        for (int v = 0; v < wood.widths.length; v++)
-            for (int t = 1; t <= wood.length; t++) rises[t] |= strips.best(v, t) > strips.best(v, t - 1);
+    }
+
+    /** The lengths a section may have with profit, in rising order: at any other it is worth no more than when shorter. */
+    int[] lengths() {
+        return lengths;
     }
 
     boolean isReckoned(int t) {
         return reckoned[t];
-    }
-
-    /** Whether some strip of {@code t} ticks is worth more than one of a tick less. */
-    boolean rises(int t) {
-        return rises[t];
     }
 
     /** At least the worth of the best section of {@code t} ticks on board {@code i}; {@link StripWorth#NONE} for none. */
@@ -62,9 +70,9 @@ final class SectionWorth {
         if (reckoned[t]) return worth[i][t];
         int room = shapes[i].room(t);
         if (room < 0) return StripWorth.NONE;
-        double strips = wood.sums.sum(room);
-        double beside = wood.offcutRate > 0 ? Math.max(0, besideWidth(i, t) - strips) : 0;
-        double most = across[t] * strips + beside * wood.offcutRate * wood.longest(t);
+        double taken = wood.sums.sum(room);
+        double beside = wood.offcutRate > 0 ? Math.max(0, besideWidth(i, t) - taken) : 0;
+        double most = across[t] * taken + beside * wood.offcutRate * wood.longest(t);
         return Coins.ceil(most) + 1 - straightening(i) - charges.crosscut();
     }
 

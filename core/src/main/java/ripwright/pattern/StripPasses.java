@@ -6,14 +6,14 @@ import java.util.Arrays;
 final class StripPasses {
     private final Wood wood;
     private final Charges charges;
-    private final StripWorth strips;
+    private final StripWorth[] strips;
     private int count;
     private final int[] width; // width[k]: of the strips of pass k, place in wood.widths
     private final long[][] gain; // gain[k][n]: of n + 1 of them; none where each adds as much as the first
     private final long[] each; // each[k]: of one of them
     private final long[] scratch;
 
-    StripPasses(Wood wood, Charges charges, StripWorth strips) {
+    StripPasses(Wood wood, Charges charges, StripWorth[] strips) {
         this.wood = wood;
         this.charges = charges;
         this.strips = strips;
@@ -27,12 +27,13 @@ final class StripPasses {
     void of(int t) {
         count = 0;
         for (int v = 0; v < wood.widths.length; v++) {
-            if (strips.best(v, t) <= charges.rip()) continue;
+            long one = strips[v].best(1, t);
+            if (one <= charges.rip()) continue;
             width[count] = v;
-            each[count] = strips.best(v, t) - charges.rip();
-            gain[count] = new long[strips.told(v)];
+            each[count] = one - charges.rip();
+            gain[count] = new long[strips[v].told()];
             for (int n = 0; n < gain[count].length; n++)
-                gain[count][n] = strips.best(v, n + 1, t) - (n + 1) * charges.rip();
+                gain[count][n] = strips[v].best(n + 1, t) - (n + 1) * charges.rip();
             count++;
         }
     }

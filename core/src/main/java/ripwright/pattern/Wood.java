@@ -158,6 +158,17 @@ final class Wood {
         return new Grid(sizes(kinds), longestRoom, MOST_LENGTH_TICKS).tick;
     }
 
+    /** Coins that a tick of leftover at the end of a strip fetches; 0 where it is too narrow to keep. */
+    long endRate(int v) {
+        long width = numbers.widths[widths[v]];
+        return width < numbers.keepWidth ? 0 : Coins.ceil(offcutRate * width * lengthTick);
+    }
+
+    /** What such a leftover fetches beyond its ticks, less than nothing where a kerf is to be taken off. */
+    long endExtra(int v) {
+        return endRate(v) * (spill - crosscutTicks);
+    }
+
     /** The longest a section of that many ticks can be, in nanometers; what it can leave is reckoned by it. */
     long longest(int ticks) {
         return (long) (ticks + spill) * lengthTick - numbers.crosscutKerf;

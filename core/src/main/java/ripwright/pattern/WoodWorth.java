@@ -8,7 +8,7 @@ import java.util.Optional;
 /** What the best layout of every board of one wood is worth at given prices. */
 final class WoodWorth {
     private final Wood wood;
-    private final StripWorth strips;
+    private final StripWorth[] strips; // of each width
     private final SectionWorth sections;
     private final BoardWorth[] boards; // of those that are not ripped
     private final int[] rippedWidth; // rippedWidth[i]: the width's place in wood.widths; -1: none, or not ripped
@@ -17,7 +17,13 @@ final class WoodWorth {
 
     WoodWorth(Wood wood, Kinds kinds, Coins coins, Charges charges) {
         this.wood = wood;
-        strips = new StripWorth(wood, charges, kinds);
+        int[] wanted = new int[kinds.parts()];
+        for (int k = 0; k < wanted.length; k++) wanted[k] = kinds.wanted(k);
+        strips = new StripWorth[wood.widths.length];
+        for (int v = 0; v < strips.length; v++)
+            strips[v] = FewBlanks.suit(wood, v, wanted, charges)
+                    ? FewBlanks.of(wood, v, wanted, charges)
+                    : new ManyBlanks(wood, v, charges);
         int n = wood.boards.length;
         shapes = new BoardShape[n];
         for (int i = 0; i < n; i++) shapes[i] = new BoardShape(wood, wood.boards[i], charges, coins);
@@ -25,9 +31,9 @@ final class WoodWorth {
         boards = new BoardWorth[n];
         rippedWidth = new int[n];
         worth = new long[n];
-        long[][] scratch = new long[3][wood.length + 1];
+        int[] place = new int[wood.length + 1];
         for (int i = 0; i < n; i++) {
-            boards[i] = new BoardWorth(wood, sections, i, shapes[i], charges, scratch);
+            boards[i] = new BoardWorth(wood, sections, i, shapes[i], place);
             rippedWidth[i] = -1;
             if (!wood.boards[i].ripped) continue;
             for (int v = 0; v < wood.widths.length; v++)
@@ -37,14 +43,14 @@ final class WoodWorth {
 
     /** Reckons all boards. */
     void price(long[] prices, int[] most) {
-        strips.price(prices, most);
+        for (StripWorth strip : strips) strip.price(prices, most);
         sections.price();
         for (int i = 0; i < worth.length; i++) reckon(i);
     }
 
     /** Reckons board {@code i} alone. */
     void priceOnly(int i, long[] prices, int[] most) {
-        strips.price(prices, most);
+        for (StripWorth strip : strips) strip.price(prices, most);
         sections.price();
         reckon(i);
     }
@@ -55,7 +61,7 @@ final class WoodWorth {
 
     private long ripped(int i) {
         if (rippedWidth[i] < 0) return StripWorth.NONE;
-        return strips.best(rippedWidth[i], shapes[i].length) - shapes[i].trimming;
+        return strips[rippedWidth[i]].best(1, shapes[i].length) - shapes[i].trimming;
     }
 
     long worth(int i) {
@@ -65,7 +71,7 @@ final class WoodWorth {
     Sketch sketch(int i) {
         List<Sketch.Section> cut = new ArrayList<>();
         if (wood.boards[i].ripped) {
-            int[] blanks = strips.blanks(rippedWidth[i], 1, shapes[i].length).get(0);
+            int[] blanks = strips[rippedWidth[i]].blanks(1, shapes[i].length).get(0);
             cut.add(new Sketch.Section(
                     wood.boards[i].to - wood.boards[i].from, List.of(strip(wood.boards[i].widthNear, blanks))));
         } else {
@@ -95,7 +101,7 @@ final class WoodWorth {
         for (int v = 0; v < many.length; v++) {
             if (many[v] == 0) continue;
             long width = wood.numbers.widths[wood.widths[v]];
-            for (int[] blanks : strips.blanks(v, many[v], t)) cut.add(strip(width, blanks));
+            for (int[] blanks : strips[v].blanks(many[v], t)) cut.add(strip(width, blanks));
         }
         return new Sketch.Section(t * wood.lengthTick - wood.numbers.crosscutKerf, cut);
     }

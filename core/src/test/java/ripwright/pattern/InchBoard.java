@@ -194,4 +194,30 @@ record InchBoard(
     private double piece(int l, int w) {
         return l < keepLength || w < keepWidth ? 0 : l * w * salvage;
     }
+
+    /** The worth of the best layout of one section at least that has no more than {@code count} of any blank. */
+    double best(int count) {
+        return new Counted(this, count).best();
+    }
+
+    /** The same with a saw that rips nothing much shorter than the whole board. */
+    InchBoard ofOneSection() {
+        int room = length - near - far;
+        return new InchBoard(
+                length,
+                width,
+                near,
+                far,
+                edgeLoss,
+                ripKerf,
+                crosscutKerf,
+                keepLength,
+                keepWidth,
+                salvage,
+                rip,
+                crosscut,
+                room / 2 + 1,
+                100,
+                blanks);
+    }
 }

@@ -53,6 +53,33 @@ class OracleTest {
     }
 
     @Test
+    void a_board_is_worth_no_less_than_the_best_layout_of_what_is_wanted() {
+        Seeds.each(1_500, InchBoard::random, board -> {
+            for (int count = 1; count <= 2; count++) {
+                Asked asked = Asked.of(board.job(count));
+                double worth = asked.worth(prices(board));
+                double uncut = board.salvage() * board.length() * board.width();
+                if (!asked.oracle.cuts(0)) worth = uncut;
+                assertThat(Math.max(uncut, worth)).isGreaterThanOrEqualTo(board.best(count) - 1e-5);
+            }
+        });
+    }
+
+    @Test
+    void a_board_of_one_section_is_worth_the_best_layout_of_what_is_wanted() {
+        Seeds.each(1_500, InchBoard::random, board -> {
+            InchBoard whole = board.ofOneSection();
+            for (int count = 1; count <= 2; count++) {
+                Asked asked = Asked.of(whole.job(count));
+                double worth = asked.worth(prices(whole));
+                double uncut = whole.salvage() * whole.length() * whole.width();
+                if (asked.oracle.cuts(0))
+                    assertThat(Math.max(uncut, worth)).isCloseTo(Math.max(uncut, whole.best(count)), within(1e-5));
+            }
+        });
+    }
+
+    @Test
     void fewer_blanks_wanted_never_make_a_board_worth_more() {
         Seeds.each(500, InchBoard::random, board -> {
             double before = Double.NEGATIVE_INFINITY;
