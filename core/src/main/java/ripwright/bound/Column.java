@@ -1,5 +1,6 @@
 package ripwright.bound;
 
+import java.util.stream.IntStream;
 import ripwright.pattern.Sketch;
 
 /**
@@ -7,15 +8,38 @@ import ripwright.pattern.Sketch;
  *
  * @param sketch the layout
  * @param made how many blanks of each part kind it makes
+ * @param kinds the kinds it makes any of
+ * @param inSection the most it makes of each kind in one section
  * @param cost what the board costs less what it fetches, and its labor, in coins
  */
 @SuppressWarnings("ArrayRecordComponent") // never changed once made, never compared
-record Column(Sketch sketch, int[] made, long cost) {
+record Column(Sketch sketch, int[] made, int[] kinds, int[] inSection, long cost) {
     /** The layout that is worth so much at those prices. */
     static Column of(Demand demand, Sketch sketch, long[] prices) {
         int[] made = sketch.made(demand.wanted.length);
         long blanks = 0;
         for (int k = 0; k < made.length; k++) blanks += made[k] * prices[k];
-        return new Column(sketch, made, demand.cost[sketch.boardKind()] - (sketch.worth() - blanks));
+        int[] kinds = IntStream.range(0, made.length).filter(k -> made[k] > 0).toArray();
+        return new Column(
+                sketch,
+                made,
+                kinds,
+                inSection(sketch, made.length),
+                demand.cost[sketch.boardKind()] - (sketch.worth() - blanks));
+    }
+
+    private static int[] inSection(Sketch sketch, int parts) {
+        int[] most = new int[parts];
+        for (Sketch.Section section : sketch.sections()) {
+            int[] here = new int[parts];
+            for (Sketch.Strip strip : section.strips()) for (int kind : strip.partKinds()) here[kind]++;
+            for (int k = 0; k < parts; k++) most[k] = Math.max(most[k], here[k]);
+        }
+        return most;
+    }
+
+    /** What a layout costs beyond its board, at a unit of so many coins. */
+    double beyondBoard(Demand demand, double unit) {
+        return (cost - demand.cost[sketch.boardKind()]) / unit;
     }
 }

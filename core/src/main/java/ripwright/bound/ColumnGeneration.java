@@ -18,6 +18,9 @@ import ripwright.pattern.Oracle;
 final class ColumnGeneration {
     private static final double CLOSE = 1e-7; // the floor has all but met the program
 
+    private static final int[] NO_COLUMNS = {};
+    private static final double[] NO_VALUES = {};
+
     private final Demand demand;
     private final Oracle oracle;
     private final double unit; // coins in one of the program's
@@ -47,22 +50,19 @@ final class ColumnGeneration {
     }
 
     private Simplex program(Certificate start) {
-        int rows = parts + demand.copies.length + (feetRow < 0 ? 0 : 1);
-        double[] right = new double[rows];
-        boolean[] atLeast = new boolean[rows];
-        double[] missing = new double[rows];
-        double[] surplus = new double[rows];
+        Simplex rows = new Simplex();
         double dear = 0;
         for (int k = 0; k < parts; k++) dear = Math.max(dear, start.prices()[k] / (double) demand.feet[k]);
         for (int k = 0; k < parts; k++) {
-            right[k] = demand.wanted[k];
-            atLeast[k] = true;
-            surplus[k] = demand.share[k] / unit; // so that nothing is left out twice for its share
-            missing[k] = 1 + 20 * dear * demand.feet[k] / unit;
+            double surplus = demand.share[k] / unit; // so that nothing is left out twice for its share
+            rows.addAtLeast(demand.wanted[k], 1 + 20 * dear * demand.feet[k] / unit, surplus, NO_COLUMNS, NO_VALUES);
         }
-        for (int b = 0; b < demand.copies.length; b++) right[parts + b] = demand.copies[b];
-        if (feetRow >= 0) right[feetRow] = (demand.allFeet() - demand.least.orElseThrow()) / feetUnit();
-        return new Simplex(right, atLeast, missing, surplus);
+        for (int copies : demand.copies) rows.addAtMost(copies, 0, NO_COLUMNS, NO_VALUES);
+        if (feetRow >= 0) {
+            double unmade = (demand.allFeet() - demand.least.orElseThrow()) / feetUnit();
+            rows.addAtMost(unmade, 0, NO_COLUMNS, NO_VALUES);
+        }
+        return rows;
     }
 
     private double feetUnit() {

@@ -37,6 +37,7 @@ public final class Proof {
     private final PriceRows rows;
     private final List<List<Column>> pool = new ArrayList<>();
     private final long[] missing;
+    private final double unit; // coins in one of the linear programs'
     private final BooleanSupplier stop;
     private List<PricedLayout> best = List.of();
     String stats = ""; // BENCH
@@ -66,6 +67,9 @@ public final class Proof {
             missing[k] = demand.boardsAlone
                     ? Math.max(prices[k], dear * demand.feet[k] / 4)
                     : 4 * Math.max(prices[k], dear * demand.feet[k]);
+        double all = 0;
+        for (int k = 0; k < missing.length; k++) all += (double) missing[k] * demand.wanted[k];
+        unit = Math.max(1, all / 100);
     }
 
     /**
@@ -84,7 +88,8 @@ public final class Proof {
             int[] many = sets.next(upper - demand.grain);
             if (many == null) break;
             long here = rows.least(many, many.length);
-            SetSearch search = new SetSearch(demand, oracle, rows, pool, boards(many), missing, stop);
+            SetSearch search =
+                    new SetSearch(new SetProgram.Shared(demand, oracle, rows, pool, boards(many), missing, unit, stop));
             Making made = search.cheapest(upper - demand.grain).orElse(null);
             if (made != null) {
                 upper = made.coins();

@@ -1,109 +1,20 @@
 package ripwright.bound;
 
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.List;
 import java.util.function.BooleanSupplier;
 import ripwright.pattern.Oracle;
 
 /**
  * The linear program over the layouts of one set of boards, with branches: how to make the bill from these boards alone, what
- * is left unmade at a high price. Its boards are paid for already. Layouts it finds are kept for other sets.
+ * is left unmade at a high price. Its boards are paid for already. A branch copies the program it grows from, so it starts
+ * from an answer that is nearly right. Layouts that are found are kept for all sets; each program takes in those that pay.
  */
 final class SetProgram {
     private static final double NOTHING = 1e-6; // of the whole bill
-
-    private final Demand demand;
-    private final Oracle oracle;
-    private final PriceRows rows;
-    private final List<List<Column>> pool; // layouts of each kind of board
-    private final int[] boards; // boards[s]: kind of the s-th board
-    private final long[] missing; // missing[k]: price of one blank of part kind k left unmade, in coins
-    private final double unit;
-    private final BooleanSupplier stop;
-    private List<Branch> branches = List.of();
-    private Simplex program;
-    private final List<Column> columns = new ArrayList<>(); // those in the program
-    private final List<Integer> boardOf = new ArrayList<>();
-    private int firstColumn;
-
-    SetProgram(
-            Demand demand,
-            Oracle oracle,
-            PriceRows rows,
-            List<List<Column>> pool,
-            int[] boards,
-            long[] missing,
-            BooleanSupplier stop) {
-        this.demand = demand;
-        this.oracle = oracle;
-        this.rows = rows;
-        this.pool = pool;
-        this.boards = boards;
-        this.missing = missing;
-        this.stop = stop;
-        double all = 0;
-        for (int k = 0; k < missing.length; k++) all += (double) missing[k] * demand.wanted[k];
-        unit = Math.max(1, all / 100);
-        program = program();
-    }
-
-    private int parts() {
-        return demand.wanted.length;
-    }
-
-    private Simplex program() {
-        int n = parts() + boards.length + branches.size();
-        double[] right = new double[n];
-        boolean[] atLeast = new boolean[n];
-        double[] lacking = new double[n];
-        for (int k = 0; k < parts(); k++) {
-            right[k] = demand.wanted[k];
-            atLeast[k] = true;
-            lacking[k] = missing[k] / unit;
-        }
-        for (int s = 0; s < boards.length; s++) right[parts() + s] = 1;
-        for (int i = 0; i < branches.size(); i++) {
-            int r = parts() + boards.length + i;
-            right[r] = branches.get(i).many();
-            atLeast[r] = branches.get(i).atLeast();
-            lacking[r] = 2.0 * missing[branches.get(i).partKind()] / unit;
-        }
-        return new Simplex(right, atLeast, lacking, new double[n]);
-    }
-
-    /** Sets other branches up, with all layouts known by now. */
-    void branch(List<Branch> branches) {
-        this.branches = branches;
-        columns.clear();
-        boardOf.clear();
-        program = program();
-        firstColumn = program.columns();
-        for (int s = 0; s < boards.length; s++) for (Column column : pool.get(boards[s])) add(column, s);
-    }
-
-    private void add(Column column, int s) {
-        List<Integer> rowList = new ArrayList<>();
-        List<Double> values = new ArrayList<>();
-        for (int k = 0; k < parts(); k++) {
-            if (column.made()[k] == 0) continue;
-            rowList.add(k);
-            values.add((double) column.made()[k]);
-        }
-        rowList.add(parts() + s);
-        values.add(1.0);
-        for (int i = 0; i < branches.size(); i++) {
-            Branch branch = branches.get(i);
-            if (branch.board() != s || column.made()[branch.partKind()] == 0) continue;
-            rowList.add(parts() + boards.length + i);
-            values.add((double) column.made()[branch.partKind()]);
-        }
-        program.add(
-                rowList.stream().mapToInt(r -> r).toArray(),
-                values.stream().mapToDouble(v -> v).toArray(),
-                (column.cost() - demand.cost[boards[s]]) / unit);
-        columns.add(column);
-        boardOf.add(s);
-    }
+    private static final double PAYS = 1e-7;
+    private static final int MOST_AT_ONCE = 8; // layouts of one board taken in before the program is solved again
 
     /** What comes of a program. */
     enum Outcome {
@@ -115,23 +26,195 @@ final class SetProgram {
         STOPPED
     }
 
+    /** What all programs of a set share. */
+    @SuppressWarnings("ArrayRecordComponent") // never changed once made, never compared
+    record Shared(
+            Demand demand,
+            Oracle oracle,
+            PriceRows rows,
+            List<List<Column>> pool, // layouts of each kind of board
+            int[] boards, // kinds of the boards in the set
+            long[] missing, // what a blank of each part kind left unmade costs, in coins
+            double unit, // coins in one of the programs'
+            BooleanSupplier stop) {}
+
+    private final Shared shared;
+    private final Demand demand;
+    private final int[] boards;
+    private final double unit;
+    private final List<Branch> branches;
+    private final int[][] most; // most[s][k]: blanks of kind k that board s makes at most
+    private final Simplex program;
+    private final List<Column> columns; // those in the program
+    private final List<Integer> boardOf; // their boards
+    private final List<Integer> numberOf; // their numbers in the program
+    private final BitSet[] in; // in[s]: which of the pool board s has
+    private boolean joined; // whether the last asking brought a new layout
+
+    /** A program without branches. */
+    SetProgram(Shared shared) {
+        this.shared = shared;
+        demand = shared.demand;
+        boards = shared.boards;
+        unit = shared.unit;
+        branches = List.of();
+        columns = new ArrayList<>();
+        boardOf = new ArrayList<>();
+        numberOf = new ArrayList<>();
+        in = new BitSet[boards.length];
+        most = new int[boards.length][];
+        program = new Simplex();
+        for (int k = 0; k < parts(); k++)
+            program.addAtLeast(demand.wanted[k], shared.missing[k] / unit, 0, new int[0], new double[0]);
+        for (int s = 0; s < boards.length; s++) {
+            program.addAtMost(1, 0, new int[0], new double[0]);
+            in[s] = new BitSet();
+            most[s] = demand.wanted.clone();
+        }
+    }
+
+    /** A program with one branch more. */
+    SetProgram(SetProgram from, Branch branch) {
+        shared = from.shared;
+        demand = from.demand;
+        boards = from.boards;
+        unit = from.unit;
+        branches = new ArrayList<>(from.branches);
+        branches.add(branch);
+        columns = new ArrayList<>(from.columns);
+        boardOf = new ArrayList<>(from.boardOf);
+        numberOf = new ArrayList<>(from.numberOf);
+        in = new BitSet[boards.length];
+        for (int s = 0; s < boards.length; s++) in[s] = (BitSet) from.in[s].clone();
+        program = from.program.copy();
+        most = most();
+        addRow(branch);
+        for (int j = 0; j < columns.size(); j++)
+            if (!allowed(columns.get(j), boardOf.get(j))) program.bar(numberOf.get(j), 4.0 * dearest() / unit);
+    }
+
+    private double dearest() {
+        double all = 0;
+        for (int k = 0; k < parts(); k++) all += (double) shared.missing[k] * demand.wanted[k];
+        return all;
+    }
+
+    private int parts() {
+        return demand.wanted.length;
+    }
+
+    /** What the branches leave each board at most: what it may make, less what others must. */
+    private int[][] most() {
+        int[][] least = new int[boards.length][parts()];
+        int[][] most = new int[boards.length][];
+        for (int s = 0; s < boards.length; s++) most[s] = demand.wanted.clone();
+        for (Branch branch : branches) {
+            int s = branch.board();
+            int k = branch.partKind();
+            if (branch.atLeast()) least[s][k] = Math.max(least[s][k], branch.many());
+            else most[s][k] = Math.min(most[s][k], branch.many());
+        }
+        for (int k = 0; k < parts(); k++) {
+            int all = 0;
+            for (int s = 0; s < boards.length; s++) all += least[s][k];
+            for (int s = 0; s < boards.length; s++)
+                most[s][k] = Math.max(0, Math.min(most[s][k], demand.wanted[k] - all + least[s][k]));
+        }
+        return most;
+    }
+
+    private void addRow(Branch branch) {
+        int k = branch.partKind();
+        List<Integer> those = new ArrayList<>();
+        List<Double> values = new ArrayList<>();
+        for (int j = 0; j < columns.size(); j++) {
+            int made = columns.get(j).made()[k];
+            if (boardOf.get(j) != branch.board() || made == 0) continue;
+            those.add(numberOf.get(j));
+            values.add((double) made);
+        }
+        int[] numbers = those.stream().mapToInt(j -> j).toArray();
+        double[] made = values.stream().mapToDouble(v -> v).toArray();
+        double dear = 2.0 * shared.missing[k] / unit;
+        if (branch.atLeast()) program.addAtLeast(branch.many(), dear, 0, numbers, made);
+        else program.addAtMost(branch.many(), dear, numbers, made);
+    }
+
+    private boolean allowed(Column column, int s) {
+        for (int k : column.kinds()) if (column.inSection()[k] > most[s][k]) return false;
+        return true;
+    }
+
     /**
      * Solves the program as it stands.
      *
-     * @param most what a plan may cost beyond what its boards are bought for, in coins
+     * @param dearest what a plan may cost beyond what its boards are bought for, in coins
      */
-    Outcome solve(long most) {
+    Outcome solve(long dearest) {
         while (true) {
-            program.solve(stop);
-            if (stop.getAsBoolean()) return Outcome.STOPPED;
+            program.solve(shared.stop);
+            if (shared.stop.getAsBoolean()) return Outcome.STOPPED;
             if (demand.boardsAlone && program.value() < NOTHING) return Outcome.SOME;
+            if (takeFromPool()) continue;
             long floor = branches.isEmpty() ? askTogether() : askOneByOne();
-            if (demand.boardsAlone ? floor > 0 : floor >= most) return Outcome.NONE;
+            if (demand.boardsAlone ? floor > 0 : floor >= dearest) return Outcome.NONE;
             if (!joined) return Outcome.SOME;
         }
     }
 
-    private boolean joined; // whether the last asking brought a new layout
+    /** Takes in layouts known already that pay at the program's prices; whether there were any. */
+    private boolean takeFromPool() {
+        boolean taken = false;
+        for (int s = 0; s < boards.length; s++) {
+            List<Column> known = shared.pool.get(boards[s]);
+            double[] prices = ownPrices(s);
+            int n = 0;
+            for (int j = in[s].nextClearBit(0); j < known.size() && n < MOST_AT_ONCE; j = in[s].nextClearBit(j + 1)) {
+                Column column = known.get(j);
+                double reduced = column.beyondBoard(demand, unit) - program.price(parts() + s);
+                for (int k : column.kinds()) reduced -= prices[k] * column.made()[k];
+                if (reduced >= -PAYS || !allowed(column, s)) continue;
+                add(column, s);
+                in[s].set(j);
+                n++;
+            }
+            taken |= n > 0;
+        }
+        return taken;
+    }
+
+    /** What each blank brings in on one board, its branches taken into account. */
+    private double[] ownPrices(int s) {
+        double[] prices = new double[parts()];
+        for (int k = 0; k < prices.length; k++) prices[k] = program.price(k);
+        for (int i = 0; i < branches.size(); i++)
+            if (branches.get(i).board() == s)
+                prices[branches.get(i).partKind()] += program.price(parts() + boards.length + i);
+        return prices;
+    }
+
+    private void add(Column column, int s) {
+        int n = column.kinds().length;
+        int extra = 0;
+        for (Branch branch : branches) if (branch.board() == s && column.made()[branch.partKind()] > 0) extra++;
+        int[] rows = new int[n + 1 + extra];
+        double[] values = new double[rows.length];
+        for (int i = 0; i < n; i++) {
+            rows[i] = column.kinds()[i];
+            values[i] = column.made()[rows[i]];
+        }
+        rows[n] = parts() + s;
+        values[n++] = 1;
+        for (int i = 0; i < branches.size(); i++) {
+            Branch branch = branches.get(i);
+            if (branch.board() != s || column.made()[branch.partKind()] == 0) continue;
+            rows[n] = parts() + boards.length + i;
+            values[n++] = column.made()[branch.partKind()];
+        }
+        numberOf.add(program.add(rows, values, column.beyondBoard(demand, unit)));
+        columns.add(column);
+        boardOf.add(s);
+    }
 
     private long coins(double price) {
         return Math.round(price * unit);
@@ -141,16 +224,16 @@ final class SetProgram {
     private long askTogether() {
         long[] prices = new long[parts()];
         for (int k = 0; k < prices.length; k++) prices[k] = Math.max(0, coins(program.price(k)));
-        oracle.price(prices);
+        shared.oracle.price(prices);
         long[] worths = new long[demand.copies.length];
-        for (int b = 0; b < worths.length; b++) worths[b] = oracle.worth(b);
-        rows.add(prices, worths);
+        for (int b = 0; b < worths.length; b++) worths[b] = shared.oracle.worth(b);
+        shared.rows.add(prices, worths);
         long floor = 0;
         for (int k = 0; k < prices.length; k++) floor += prices[k] * demand.wanted[k];
         joined = false;
         for (int s = 0; s < boards.length; s++) {
             floor -= Math.max(0, worths[boards[s]]);
-            if (s == 0 || boards[s] != boards[s - 1]) join(s, prices);
+            join(s, prices);
         }
         return floor;
     }
@@ -175,8 +258,8 @@ final class SetProgram {
                 floor += price * branch.many();
             }
             for (int k = 0; k < own.length; k++) own[k] = Math.max(0, own[k]);
-            oracle.price(boards[s], own, demand.wanted);
-            floor -= Math.max(0, oracle.worth(boards[s]));
+            shared.oracle.price(boards[s], own, most[s]);
+            floor -= Math.max(0, shared.oracle.worth(boards[s]));
             join(s, own);
         }
         return floor;
@@ -185,15 +268,17 @@ final class SetProgram {
     /** Takes the layout a board was just asked for into the program, where it gains something there. */
     private void join(int s, long[] prices) {
         int kind = boards[s];
-        if (!oracle.cuts(kind)) return;
-        Column column = Column.of(demand, oracle.sketch(kind), prices);
-        double reduced = -oracle.worth(kind) / unit - program.price(parts() + s);
-        if (reduced >= -1e-7) return;
+        if (!shared.oracle.cuts(kind)) return;
+        double reduced = -shared.oracle.worth(kind) / unit - program.price(parts() + s);
+        if (reduced >= -PAYS) return;
         joined = true;
-        pool.get(kind).add(column);
-        for (int other = 0; other < boards.length; other++) if (boards[other] == kind) add(column, other);
+        Column column = Column.of(demand, shared.oracle.sketch(kind), prices);
+        in[s].set(shared.pool.get(kind).size());
+        shared.pool.get(kind).add(column);
+        add(column, s);
     }
 
+    /** How many layouts are in the program. */
     int columns() {
         return columns.size();
     }
@@ -211,7 +296,7 @@ final class SetProgram {
     double[] weights() {
         double[] all = program.weights();
         double[] weights = new double[columns.size()];
-        System.arraycopy(all, firstColumn, weights, 0, weights.length);
+        for (int j = 0; j < weights.length; j++) weights[j] = all[numberOf.get(j)];
         return weights;
     }
 

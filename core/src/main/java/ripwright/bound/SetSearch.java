@@ -1,8 +1,6 @@
 package ripwright.bound;
 
-import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.List;
 import java.util.Optional;
 import java.util.function.BooleanSupplier;
 import org.jspecify.annotations.Nullable;
@@ -22,30 +20,23 @@ final class SetSearch {
     private final Demand demand;
     private final Oracle oracle;
     private final int[] boards; // kinds
-    private final SetProgram program;
+    private final SetProgram.Shared shared;
     private final BooleanSupplier stop;
+    private final long bought; // what the boards cost, and what is due anyway
     private int nodes;
     private boolean open; // whether something was left undecided
-    private Optional<Making> found = Optional.empty();
     private long most; // what a plan must cost less than, in coins
-    private final long bought; // what the boards cost, and what is due anyway
+    private Optional<Making> found = Optional.empty();
 
-    SetSearch(
-            Demand demand,
-            Oracle oracle,
-            PriceRows rows,
-            List<List<Column>> pool,
-            int[] boards,
-            long[] missing,
-            BooleanSupplier stop) {
-        this.demand = demand;
-        this.oracle = oracle;
-        this.boards = boards;
-        this.stop = stop;
+    SetSearch(SetProgram.Shared shared) {
+        this.shared = shared;
+        demand = shared.demand();
+        oracle = shared.oracle();
+        boards = shared.boards();
+        stop = shared.stop();
         long cost = demand.due;
         for (int kind : boards) cost += demand.cost[kind];
         bought = cost;
-        program = new SetProgram(demand, oracle, rows, pool, boards, missing, stop);
     }
 
     /**
@@ -56,7 +47,7 @@ final class SetSearch {
      */
     Optional<Making> cheapest(long most) {
         this.most = most;
-        search(List.of());
+        search(new SetProgram(shared));
         return found;
     }
 
@@ -69,21 +60,16 @@ final class SetSearch {
         return nodes;
     }
 
-    private void search(List<Branch> branches) {
+    private void search(SetProgram program) {
         if (done()) return;
         nodes++;
-        if (stop.getAsBoolean()) {
-            open = true;
-            return;
-        }
-        program.branch(branches);
-        SetProgram.Outcome outcome = program.solve(most - bought);
+        SetProgram.Outcome outcome = stop.getAsBoolean() ? SetProgram.Outcome.STOPPED : program.solve(most - bought);
         if (outcome == SetProgram.Outcome.NONE) return;
         if (outcome == SetProgram.Outcome.STOPPED) {
             open = true;
             return;
         }
-        double[][] many = many();
+        double[][] many = many(program);
         int board = -1;
         int kind = -1;
         double furthest = 0.01;
@@ -97,14 +83,14 @@ final class SetSearch {
             }
         }
         if (board < 0) {
-            whole(branches, many);
+            whole(program, many);
             return;
         }
         int down = (int) Math.floor(many[board][kind]);
         boolean upFirst = many[board][kind] - down > 0.4;
         for (int n = 0; n < 2; n++) {
             boolean up = upFirst == (n == 0);
-            search(with(branches, new Branch(board, kind, up, up ? down + 1 : down)));
+            search(new SetProgram(program, new Branch(board, kind, up, up ? down + 1 : down)));
         }
     }
 
@@ -113,22 +99,8 @@ final class SetSearch {
         return demand.boardsAlone && found.isPresent();
     }
 
-    private static List<Branch> with(List<Branch> branches, Branch one) {
-        List<Branch> more = new ArrayList<>();
-        int many = one.many();
-        for (Branch other : branches) {
-            boolean same = other.board() == one.board()
-                    && other.partKind() == one.partKind()
-                    && other.atLeast() == one.atLeast();
-            if (!same) more.add(other);
-            else many = one.atLeast() ? Math.max(many, other.many()) : Math.min(many, other.many());
-        }
-        more.add(new Branch(one.board(), one.partKind(), one.atLeast(), many));
-        return more;
-    }
-
     /** How many blanks of each kind the program makes of each board. */
-    private double[][] many() {
+    private double[][] many(SetProgram program) {
         double[][] many = new double[boards.length][demand.wanted.length];
         double[] weights = program.weights();
         for (int j = 0; j < weights.length; j++) {
@@ -140,7 +112,7 @@ final class SetSearch {
     }
 
     /** All boards make whole numbers of blanks: either each from one layout, or the mixed ones must be proved possible. */
-    private void whole(List<Branch> branches, double[][] many) {
+    private void whole(SetProgram program, double[][] many) {
         @Nullable Sketch[] sketches = new @Nullable Sketch[boards.length];
         double[] weights = program.weights();
         for (int j = 0; j < weights.length; j++)
@@ -159,7 +131,7 @@ final class SetSearch {
             if (Arrays.stream(made).sum() == 0) continue;
             Oracle.Given given = oracle.holding(boards[s], made);
             if (given.sketch().isEmpty()) {
-                if (given.sure()) without(branches, s, made);
+                if (given.sure()) without(program, s, made);
                 else open = true;
                 return;
             }
@@ -170,11 +142,11 @@ final class SetSearch {
             open = true; // only rounding can bring this about
             return;
         }
-        make(sketches);
+        make(program, sketches);
     }
 
     /** A plan of real blanks; where it costs more than the program says, a cheaper one may be left. */
-    private void make(@Nullable Sketch[] sketches) {
+    private void make(SetProgram program, @Nullable Sketch[] sketches) {
         Optional<Making> made = Making.of(demand, oracle, sketches);
         long floor = demand.boardsAlone ? bought : bought + Math.round(program.value());
         if (made.isEmpty() || made.get().coins() > floor + demand.grain) open = true;
@@ -184,13 +156,13 @@ final class SetSearch {
     }
 
     /** The board does not give all these blanks together: so it makes fewer of one kind or another. */
-    private void without(List<Branch> branches, int board, int[] made) {
+    private void without(SetProgram program, int board, int[] made) {
         int[] fewest = fewer(board, made);
-        List<Branch> all = branches;
+        SetProgram all = program;
         for (int k = 0; k < fewest.length && !done(); k++) {
             if (fewest[k] == 0) continue;
-            search(with(all, new Branch(board, k, false, fewest[k] - 1)));
-            all = with(all, new Branch(board, k, true, fewest[k]));
+            search(new SetProgram(all, new Branch(board, k, false, fewest[k] - 1)));
+            all = new SetProgram(all, new Branch(board, k, true, fewest[k]));
         }
     }
 

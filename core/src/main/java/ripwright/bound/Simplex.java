@@ -4,57 +4,155 @@ import java.util.Arrays;
 import java.util.function.BooleanSupplier;
 
 /**
- * A linear program to be minimized, whose columns are only ever added: the primal simplex with a dense inverse, which
- * starts again where it stopped before. What it answers is a hint and no proof: it reckons in doubles, and its right sides
- * are moved a little so that it does not go round in circles.
+ * A linear program to be minimized, to which columns and rows are only ever added: the primal simplex with a dense inverse,
+ * which starts again where it stopped before. What it answers is a hint and no proof: it reckons in doubles, and its right
+ * sides are moved a little so that it does not go round in circles.
  *
  * @see "G. B. Dantzig, W. Orchard-Hays, The product form for the inverse in the simplex method, MTAC 8 (1954) 64-67"
  */
 final class Simplex {
     private static final double TINY = 1e-9;
     private static final int PIVOTS_BEFORE_INVERTING_AGAIN = 400;
+    private static final double[] PLUS = {1};
+    private static final double[] MINUS = {-1};
 
-    private final int rows;
-    private final double[] right;
-    private final double[][] inverse; // inverse[i]: row of the basic column basis[i]
-    private final int[] basis; // basis[i]: the column in place i
-    private final double[] basicWeight; // of basis[i]
-    private final double[] price; // price[r]: of row r
+    private int rows;
+    private double[] right;
+    private double[][] inverse; // inverse[i]: row of the basic column basis[i]
+    private int[] basis; // basis[i]: the column in place i
+    private double[] basicWeight; // of basis[i]
+    private double[] price; // price[r]: of row r
     private int columns;
-    private int[][] rowsOf = new int[256][]; // rowsOf[j]: rows in which column j is not 0
-    private double[][] valuesOf = new double[256][];
-    private double[] cost = new double[256];
-    private double[] norm = new double[256];
-    private boolean[] basic = new boolean[256];
-    private final double[] direction;
+    private int[][] rowsOf; // rowsOf[j]: rows in which column j is not 0
+    private double[][] valuesOf;
+    private double[] cost;
+    private double[] norm;
+    private boolean[] basic;
+    private double[] direction;
     private int pivots;
 
-    /**
-     * Rows that say how much is wanted at least, and rows that say how much there is at most.
-     *
-     * @param right the right sides, none below zero
-     * @param atLeast whether a row wants so much at least; else it allows so much at most
-     * @param missing what it costs to leave one of the row unmade, for rows that want at least
-     * @param surplus what it costs to make one more of the row than it wants
-     */
-    Simplex(double[] right, boolean[] atLeast, double[] missing, double[] surplus) {
-        rows = right.length;
-        this.right = new double[rows];
-        inverse = new double[rows][rows];
-        basis = new int[rows];
-        basicWeight = new double[rows];
-        price = new double[rows];
+    /** A program without rows. */
+    Simplex() {
+        right = new double[0];
+        inverse = new double[0][];
+        basis = new int[0];
+        basicWeight = new double[0];
+        price = new double[0];
+        rowsOf = new int[64][];
+        valuesOf = new double[64][];
+        cost = new double[64];
+        norm = new double[64];
+        basic = new boolean[64];
+        direction = new double[0];
+    }
+
+    private Simplex(Simplex other) {
+        rows = other.rows;
+        right = other.right.clone();
+        inverse = new double[rows][];
+        for (int i = 0; i < rows; i++) inverse[i] = other.inverse[i].clone();
+        basis = other.basis.clone();
+        basicWeight = other.basicWeight.clone();
+        price = other.price.clone();
+        columns = other.columns;
+        rowsOf = other.rowsOf.clone();
+        valuesOf = other.valuesOf.clone();
+        cost = other.cost.clone();
+        norm = other.norm.clone();
+        basic = other.basic.clone();
         direction = new double[rows];
-        for (int r = 0; r < rows; r++) {
-            this.right[r] = right[r] + 1e-7 * (1 + 31 * (r + 1) % 97 / 97.0);
-            int[] row = {r};
-            if (atLeast[r]) add(row, new double[] {-1}, surplus[r]);
-            basis[r] = add(row, new double[] {1}, atLeast[r] ? missing[r] : 0);
-            basic[basis[r]] = true;
-            inverse[r][r] = 1;
-            basicWeight[r] = this.right[r];
-            price[r] = cost[basis[r]];
+        pivots = other.pivots;
+    }
+
+    /** The same program, which then goes its own way. */
+    Simplex copy() {
+        return new Simplex(this);
+    }
+
+    /**
+     * Adds a row that wants so much at least, over the columns there are.
+     *
+     * @param right how much, not below zero
+     * @param missing what it costs to leave one unmade
+     * @param surplus what it costs to make one more than is wanted
+     * @param those columns that are not 0 in the row
+     * @param values what they are there
+     */
+    void addAtLeast(double right, double missing, double surplus, int[] those, double[] values) {
+        int r = addRow(right, those, values);
+        double has = made(r);
+        int more = add(new int[] {r}, MINUS, surplus);
+        int lack = add(new int[] {r}, PLUS, missing);
+        if (has >= this.right[r]) enter(r, more, -1, has - this.right[r]);
+        else enter(r, lack, 1, this.right[r] - has);
+    }
+
+    /**
+     * Adds a row that allows so much at most, over the columns there are.
+     *
+     * @param right how much, not below zero
+     * @param excess what it costs to take one too many
+     * @param those columns that are not 0 in the row
+     * @param values what they are there
+     */
+    void addAtMost(double right, double excess, int[] those, double[] values) {
+        int r = addRow(right, those, values);
+        double has = made(r);
+        int less = add(new int[] {r}, PLUS, 0);
+        if (has <= this.right[r]) {
+            enter(r, less, 1, this.right[r] - has);
+        } else {
+            int over = add(new int[] {r}, MINUS, excess);
+            enter(r, over, -1, has - this.right[r]);
         }
+    }
+
+    private int addRow(double side, int[] those, double[] values) {
+        int r = rows++;
+        right = Arrays.copyOf(right, rows);
+        right[r] = side + 1e-7 * (1 + 31 * (r + 1) % 97 / 97.0);
+        for (int k = 0; k < those.length; k++) {
+            int j = those[k];
+            rowsOf[j] = Arrays.copyOf(rowsOf[j], rowsOf[j].length + 1);
+            valuesOf[j] = Arrays.copyOf(valuesOf[j], rowsOf[j].length);
+            rowsOf[j][rowsOf[j].length - 1] = r;
+            valuesOf[j][rowsOf[j].length - 1] = values[k];
+        }
+        basis = Arrays.copyOf(basis, rows);
+        basicWeight = Arrays.copyOf(basicWeight, rows);
+        price = Arrays.copyOf(price, rows);
+        direction = new double[rows];
+        inverse = Arrays.copyOf(inverse, rows);
+        for (int i = 0; i < r; i++) inverse[i] = Arrays.copyOf(inverse[i], rows);
+        inverse[r] = new double[rows];
+        return r;
+    }
+
+    /** What the basic columns make of the newest row. */
+    private double made(int r) {
+        double has = 0;
+        for (int i = 0; i < r; i++) has += basicWeight[i] * valueIn(basis[i], r);
+        return has;
+    }
+
+    private double valueIn(int j, int r) {
+        int last = rowsOf[j].length - 1;
+        return last >= 0 && rowsOf[j][last] == r ? valuesOf[j][last] : 0;
+    }
+
+    /** Makes column {@code j}, which is {@code sign} in the newest row and else 0, basic there. */
+    private void enter(int r, int j, double sign, double weight) {
+        double[] row = inverse[r];
+        for (int i = 0; i < r; i++) {
+            double value = valueIn(basis[i], r);
+            if (value == 0) continue;
+            for (int c = 0; c < r; c++) row[c] -= sign * value * inverse[i][c];
+        }
+        row[r] = sign;
+        basis[r] = j;
+        basic[j] = true;
+        basicWeight[r] = weight;
+        for (int c = 0; c <= r; c++) price[c] += cost[j] * row[c];
     }
 
     /** Adds a column and says its number. */
@@ -74,6 +172,19 @@ final class Simplex {
         for (double value : values) square += value * value;
         norm[columns] = Math.sqrt(square);
         return columns++;
+    }
+
+    /** Makes a column so dear that it is left out. */
+    void bar(int j, double cost) {
+        if (this.cost[j] == cost) return;
+        this.cost[j] = cost;
+        if (basic[j]) reprice();
+    }
+
+    private void reprice() {
+        Arrays.fill(price, 0);
+        for (int i = 0; i < rows; i++)
+            if (cost[basis[i]] != 0) for (int r = 0; r < rows; r++) price[r] += cost[basis[i]] * inverse[i][r];
     }
 
     /** Pivots until no column lowers the cost, or {@code stop} says so. */
@@ -173,15 +284,12 @@ final class Simplex {
             eliminate(left, into, c);
         }
         for (int i = 0; i < rows; i++) System.arraycopy(into[i], 0, inverse[i], 0, rows);
-        Arrays.fill(price, 0);
         for (int i = 0; i < rows; i++) {
             double sum = 0;
-            for (int r = 0; r < rows; r++) {
-                sum += inverse[i][r] * right[r];
-                price[r] += cost[basis[i]] * inverse[i][r];
-            }
+            for (int r = 0; r < rows; r++) sum += inverse[i][r] * right[r];
             basicWeight[i] = Math.max(0, sum);
         }
+        reprice();
     }
 
     private static void swap(double[][] matrix, int a, int b) {
@@ -204,7 +312,7 @@ final class Simplex {
         }
     }
 
-    /** How many columns there are. */
+    /** How many columns there are, those of the rows' own included. */
     int columns() {
         return columns;
     }
