@@ -1,7 +1,9 @@
 package ripwright;
 
 import java.math.BigDecimal;
+import java.util.Optional;
 import java.util.OptionalInt;
+import ripwright.bound.Floor;
 import ripwright.job.Job;
 import ripwright.job.Limits;
 import ripwright.measure.Money;
@@ -87,7 +89,13 @@ final class Planning {
         cost = BigDecimal.ZERO;
         double end = clock.seconds() * (underneath.provable() ? SEARCH_BEFORE_PROOF : 1);
         JobNumbers numbers = withheld.equals(Withheld.NOTHING) ? everything : new JobNumbers(job, withheld);
-        return new Search(numbers, effort, () -> clock.until(end).getAsBoolean() || cheapest(), this::tell);
+        return new Search(
+                numbers, effort, this::floor, () -> clock.until(end).getAsBoolean() || cheapest(), this::tell);
+    }
+
+    /** For the search to build on, unless its path is not to hang on when the floor is found. */
+    private Optional<Floor> floor() {
+        return options.mostRecuts() > 0 || !withheld.equals(Withheld.NOTHING) ? Optional.empty() : underneath.found();
     }
 
     private static int threads(OptionalInt given) {

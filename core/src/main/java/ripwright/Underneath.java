@@ -1,8 +1,12 @@
 package ripwright;
 
 import java.math.BigDecimal;
+import java.math.BigInteger;
 import java.util.Arrays;
+import java.util.HashSet;
+import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
+import org.apache.commons.numbers.fraction.BigFraction;
 import org.jspecify.annotations.Nullable;
 import ripwright.bound.Floor;
 import ripwright.bound.Proof;
@@ -11,6 +15,7 @@ import ripwright.measure.Money;
 import ripwright.pattern.JobNumbers;
 import ripwright.pattern.PricedLayout;
 import ripwright.solve.Champion;
+import ripwright.stock.Board;
 
 /** The floor under a job's plans: found on a thread of its own beside the search, and raised by a proof on small jobs. */
 final class Underneath {
@@ -22,12 +27,14 @@ final class Underneath {
     private final Clock clock;
     private final boolean counted; // whether recuts are counted, so that no clock is to matter
     private final CompletableFuture<Floor> wholeBill;
+    private final BigFraction grain;
     private @Nullable Money raised; // by a proof
 
     Underneath(JobNumbers numbers, Clock clock, Options options) {
         this.numbers = numbers;
         this.clock = clock;
         job = numbers.job();
+        grain = grain(job);
         counted = options.mostRecuts() > 0;
         wholeBill = CompletableFuture.supplyAsync(
                 () -> Floor.ofWholeBill(numbers, clock.until(end(0))), Underneath::inBackground);
@@ -53,10 +60,15 @@ final class Underneath {
         return Arrays.stream(numbers.wanted()).sum();
     }
 
-    /** The floor under plans that make the whole bill, as far as it is known now. */
+    /** The floor under plans that make the whole bill, once it is found. */
+    Optional<Floor> found() {
+        boolean found = wholeBill.isDone() && !wholeBill.isCompletedExceptionally();
+        return found ? Optional.of(wholeBill.join()) : Optional.empty();
+    }
+
+    /** The same in money, to the cent; 0 before it is found. */
     BigDecimal known() {
-        if (!wholeBill.isDone() || wholeBill.isCompletedExceptionally()) return BigDecimal.ZERO;
-        return printed(wholeBill.join().value()).roundedDown();
+        return found().map(floor -> printed(floor.value()).roundedDown()).orElse(BigDecimal.ZERO);
     }
 
     /** The cheapest answer, where a proof finds one that is cheaper; else the same. Raises the floor as far as it comes. */
@@ -82,9 +94,33 @@ final class Underneath {
         return printed(raised == null || found.compareTo(raised) > 0 ? found : raised);
     }
 
-    /** Where only stock costs, what is printed of it is rounded half up, and so may be what is under it. */
+    /**
+     * Where only stock costs, every cost is a sum of whole boards' and so a multiple of what measures them all; and what is
+     * printed of it is rounded half up, as what is under it may be.
+     */
     private Money printed(Money floor) {
-        boolean stockAlone = job.labor().isEmpty() && job.salvage().signum() == 0;
-        return stockAlone ? Money.of(floor.rounded()) : floor;
+        if (job.labor().isPresent() || job.salvage().signum() > 0) return floor;
+        Money multiple = grain.signum() == 0
+                ? floor
+                : new Money(grain.multiply(wholeUp(floor.value().divide(grain))));
+        return Money.of(multiple.rounded());
+    }
+
+    private static BigInteger wholeUp(BigFraction number) {
+        BigInteger[] quotient = number.getNumerator().divideAndRemainder(number.getDenominator());
+        return quotient[0].add(BigInteger.valueOf(quotient[1].signum()));
+    }
+
+    /** The greatest amount that every board's cost is a multiple of; 0 where all are free. */
+    private static BigFraction grain(Job job) {
+        BigFraction grain = BigFraction.ZERO;
+        for (Board board : new HashSet<>(job.boards())) {
+            BigFraction cost = job.cost(board).value();
+            BigInteger numerator = grain.getNumerator()
+                    .multiply(cost.getDenominator())
+                    .gcd(cost.getNumerator().multiply(grain.getDenominator()));
+            grain = BigFraction.of(numerator, grain.getDenominator().multiply(cost.getDenominator()));
+        }
+        return grain;
     }
 }

@@ -20,6 +20,11 @@ public record PricedLayout(Layout layout, int[] made, long[] widths, long cost, 
         return cost - salvage + labor;
     }
 
+    /** The same on another board that differs in name alone. */
+    public PricedLayout on(int board) {
+        return new PricedLayout(new Layout(board, layout.sections()), made, widths, cost, salvage, labor, feet);
+    }
+
     @Override
     public boolean equals(@org.jspecify.annotations.Nullable Object other) {
         return other instanceof PricedLayout priced && layout.equals(priced.layout);

@@ -3,6 +3,7 @@ package ripwright.solve;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import java.util.SplittableRandom;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
@@ -10,7 +11,9 @@ import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
+import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
+import ripwright.bound.Floor;
 import ripwright.pattern.JobNumbers;
 import ripwright.pattern.PricedLayout;
 
@@ -33,18 +36,26 @@ public final class Search {
 
     private final Workbench workbench;
     private final Effort effort;
+    private final Supplier<Optional<Floor>> floor;
     private final BooleanSupplier stop;
     private final Consumer<Champion> listener;
 
     /**
      * @param numbers the job
      * @param effort how hard to look
+     * @param floor the floor under plans that make the whole bill, once it is known
      * @param stop asked often, from several threads; true ends the search with what it has
      * @param listener told of every better answer, from several threads, one at a time
      */
-    public Search(JobNumbers numbers, Effort effort, BooleanSupplier stop, Consumer<Champion> listener) {
+    public Search(
+            JobNumbers numbers,
+            Effort effort,
+            Supplier<Optional<Floor>> floor,
+            BooleanSupplier stop,
+            Consumer<Champion> listener) {
         workbench = new Workbench(numbers);
         this.effort = effort;
+        this.floor = floor;
         this.stop = stop;
         this.listener = listener;
     }
@@ -86,11 +97,14 @@ public final class Search {
 
     private Champion round(
             ExecutorService threads, Watch watch, Champion from, int round, long moves, SplittableRandom random) {
+        Optional<Floor> rests = floor.get();
         List<Future<Champion>> running = new ArrayList<>();
         for (int t = 0; t < effort.threads(); t++) {
             long seed = random.nextLong();
+            boolean rounded = rests.isPresent() && (round * effort.threads() + t) % 2 == 1;
             double heat = Anneal.HEATS[(round * effort.threads() + t) % Anneal.HEATS.length];
-            running.add(threads.submit(() -> new Anneal(workbench, heat, moves, watch).from(from, seed)));
+            Anneal anneal = new Anneal(workbench, heat, moves, watch);
+            running.add(threads.submit(() -> anneal.from(rounded ? rounded(rests.get(), seed) : from, seed)));
         }
         Champion best = from;
         for (Future<Champion> one : running) {
@@ -98,6 +112,12 @@ public final class Search {
             if (found != null && found.betterThan(best)) best = found;
         }
         return best;
+    }
+
+    /** An answer to begin with that owes nothing to those so far. */
+    private Champion rounded(Floor floor, long seed) {
+        Greedy greedy = new Greedy(workbench, stop);
+        return new Rounding(workbench.numbers(), greedy, floor).best(new SplittableRandom(seed));
     }
 
     private static @Nullable Champion result(Future<Champion> one) {

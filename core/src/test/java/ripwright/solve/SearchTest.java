@@ -7,6 +7,7 @@ import static ripwright.pattern.ShopJobs.part;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.atomic.AtomicInteger;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -42,7 +43,8 @@ class SearchTest {
     @Test
     void a_search_told_to_stop_at_once_still_answers() {
         Search.Effort effort = new Search.Effort(1, 2, Long.MAX_VALUE, 1_000, 20);
-        Champion answer = new Search(new JobNumbers(SHELVES), effort, () -> true, champion -> {}).best();
+        Champion answer =
+                new Search(new JobNumbers(SHELVES), effort, Optional::empty, () -> true, champion -> {}).best();
         assertThat(answer.blanks()).isPositive();
     }
 
@@ -51,8 +53,9 @@ class SearchTest {
         AtomicInteger asked = new AtomicInteger();
         List<Champion> told = new ArrayList<>();
         Search.Effort effort = new Search.Effort(1, 1, Long.MAX_VALUE, 1_000_000, 20);
-        Champion answer =
-                new Search(new JobNumbers(SHELVES), effort, () -> asked.incrementAndGet() > 60, told::add).best();
+        Champion answer = new Search(
+                        new JobNumbers(SHELVES), effort, Optional::empty, () -> asked.incrementAndGet() > 60, told::add)
+                .best();
         assertThat(answer.net()).isEqualTo(told.get(told.size() - 1).net());
     }
 
