@@ -62,6 +62,11 @@ public record Part(
         return new Builder(name, length, width, thickness);
     }
 
+    /** The same line for that many. */
+    public Part times(int count) {
+        return new Part(name, count, length, width, thickness, species, face, sneakUp, edgeAllowance, fitted, together);
+    }
+
     /** How long its blank is: finished length and sneak-up oversize. */
     public Length blankLength() {
         return length.plus(sneakUp);

@@ -188,4 +188,14 @@ public final class JobNumbers {
         double blank = (double) (parts[part].length + crosscutKerf) * (parts[part].width + ripKerf);
         return area == 0 ? 0 : blank * price / area;
     }
+
+    /** The layout with what follows from it alone. */
+    public PricedLayout priced(Layout layout) {
+        return LayoutPrice.of(this, layout);
+    }
+
+    /** Whether some parts must come from one board. */
+    public boolean grouped() {
+        return groups > 0;
+    }
 }

@@ -72,7 +72,7 @@ final class Rounding {
     }
 
     /** Takes the layout's blanks from those missing; leaves all as it is when some are not. */
-    private static boolean taken(PricedLayout layout, int[] missing) {
+    static boolean taken(PricedLayout layout, int[] missing) {
         int taken = 0;
         while (taken < layout.made().length && missing[layout.made()[taken]] > 0) missing[layout.made()[taken++]]--;
         if (taken == layout.made().length) return true;

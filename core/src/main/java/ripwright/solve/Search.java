@@ -34,6 +34,8 @@ public final class Search {
      */
     public record Effort(long seed, int threads, long mostRecuts, int patience, int movesPerBlank) {}
 
+    private static final int MOST_PARTS_FOR_DIVES = 250;
+
     private final Workbench workbench;
     private final Effort effort;
     private final Supplier<Optional<Floor>> floor;
@@ -104,7 +106,7 @@ public final class Search {
             boolean rounded = rests.isPresent() && (round * effort.threads() + t) % 2 == 1;
             double heat = Anneal.HEATS[(round * effort.threads() + t) % Anneal.HEATS.length];
             Anneal anneal = new Anneal(workbench, heat, moves, watch);
-            running.add(threads.submit(() -> anneal.from(rounded ? rounded(rests.get(), seed) : from, seed)));
+            running.add(threads.submit(() -> anneal.from(rounded ? rounded(rests.get(), from, seed) : from, seed)));
         }
         Champion best = from;
         for (Future<Champion> one : running) {
@@ -114,10 +116,14 @@ public final class Search {
         return best;
     }
 
-    /** An answer to begin with that owes nothing to those so far. */
-    private Champion rounded(Floor floor, long seed) {
+    /** An answer to begin with that owes little to those so far. */
+    private Champion rounded(Floor floor, Champion best, long seed) {
+        JobNumbers numbers = workbench.numbers();
         Greedy greedy = new Greedy(workbench, stop);
-        return new Rounding(workbench.numbers(), greedy, floor).best(new SplittableRandom(seed));
+        boolean dives = Arrays.stream(numbers.wanted()).sum() <= MOST_PARTS_FOR_DIVES && !numbers.grouped();
+        return dives
+                ? new Dive(numbers, greedy, floor, stop).answer(best, new SplittableRandom(seed))
+                : new Rounding(numbers, greedy, floor).best(new SplittableRandom(seed));
     }
 
     private static @Nullable Champion result(Future<Champion> one) {

@@ -76,6 +76,7 @@ class SearchTest {
         return new Search(
                         new JobNumbers(SHELVES),
                         new Search.Effort(seed, threads, 2_000, 9, 20),
+                        Optional::empty,
                         () -> false,
                         champion -> {})
                 .best();

@@ -1,0 +1,66 @@
+package ripwright.solve;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.SplittableRandom;
+import org.junit.jupiter.api.Test;
+import ripwright.bound.Floor;
+import ripwright.job.Job;
+import ripwright.pattern.JobNumbers;
+import ripwright.testing.Feature;
+import ripwright.testing.Features;
+import ripwright.testing.JobSize;
+import ripwright.testing.LayoutCheck;
+import ripwright.testing.RandomJobs;
+import ripwright.testing.Seeds;
+
+class DiveTest {
+    private static final Feature[] FEATURES = {
+        Feature.DEFECTS,
+        Feature.EDGES,
+        Feature.CROOK,
+        Feature.TRIMS,
+        Feature.SPECIES,
+        Feature.SALVAGE,
+        Feature.LABOR,
+        Feature.RIPPED,
+        Feature.RACK,
+        Feature.SHOW
+    };
+
+    @Test
+    void a_dive_ends_in_layouts_a_shop_could_cut_and_makes_no_part_too_often() {
+        Seeds.each(16, (random, size) -> {
+            Job job = job(random, size);
+            JobNumbers numbers = new JobNumbers(job);
+            Greedy greedy = new Greedy(new Workbench(numbers), () -> false);
+            Champion known = greedy.best(random.split());
+            Floor floor = Floor.ofWholeBill(numbers, () -> false);
+            Champion answer = new Dive(numbers, greedy, floor, () -> false).answer(known, random.split());
+            check(job, numbers, answer);
+        });
+    }
+
+    @Test
+    void so_does_a_rounding() {
+        Seeds.each(16, (random, size) -> {
+            Job job = job(random, size);
+            JobNumbers numbers = new JobNumbers(job);
+            Greedy greedy = new Greedy(new Workbench(numbers), () -> false);
+            Floor floor = Floor.ofWholeBill(numbers, () -> false);
+            check(job, numbers, new Rounding(numbers, greedy, floor).best(random.split()));
+        });
+    }
+
+    private static Job job(SplittableRandom random, int size) {
+        return RandomJobs.random(random, new JobSize(3 + 3 * size, 2 + size), Features.some(random, FEATURES));
+    }
+
+    private static void check(Job job, JobNumbers numbers, Champion answer) {
+        LayoutCheck check = new LayoutCheck(job, answer.cut());
+        assertThat(check.faults()).isEmpty();
+        int[] wanted = numbers.wanted();
+        for (int p = 0; p < wanted.length; p++) assertThat(check.made()[p]).isBetween(0, wanted[p]);
+        assertThat(answer.blanks()).isPositive();
+    }
+}
