@@ -40,7 +40,6 @@ public final class Proof {
     private final double unit; // coins in one of the linear programs'
     private final BooleanSupplier stop;
     private List<PricedLayout> best = List.of();
-    String stats = ""; // BENCH
 
     /**
      * For the job of a floor under its whole bill.
@@ -83,7 +82,6 @@ public final class Proof {
         long least = floor.certificate().coins();
         long open = Long.MAX_VALUE; // what plans of sets left open cost at least
         BoardSets sets = new BoardSets(demand, rows, stop);
-        int tried = 0, nodes = 0, opened = 0; // BENCH
         while (true) {
             int[] many = sets.next(upper - demand.grain);
             if (many == null) break;
@@ -95,10 +93,6 @@ public final class Proof {
                 upper = made.coins();
                 best = made.layouts();
             }
-            tried++;
-            nodes += search.nodes();
-            if (search.open()) opened++;
-            stats = tried + " sets, " + nodes + " nodes, " + opened + " open, rows " + rows.size(); // BENCH
             if (search.open()) open = Math.min(open, here);
             if (stop.getAsBoolean()) break;
         }
