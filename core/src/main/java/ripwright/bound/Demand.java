@@ -12,6 +12,8 @@ import ripwright.pattern.Settings;
  * of it that comes to so much finished wood.
  */
 final class Demand {
+    private static final double TEN_THOUSANDTH = 100; // of the currency, in millionths
+
     final JobNumbers numbers;
     final Kinds kinds;
     final Coins coins;
@@ -50,7 +52,7 @@ final class Demand {
                     .min()
                     .orElseThrow();
         }
-        grain = boardsAlone ? 1 << 8 : 1 << 20;
+        grain = boardsAlone ? 1 << 8 : coins.up(TEN_THOUSANDTH);
     }
 
     static Demand wholeBill(JobNumbers numbers) {

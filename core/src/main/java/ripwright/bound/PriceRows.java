@@ -18,9 +18,7 @@ final class PriceRows {
 
     PriceRows(Demand demand) {
         this.demand = demand;
-        worths.add(new long[demand.copies.length]);
-        needs.add(0L);
-        orders.add(order(worths.get(0)));
+        if (demand.boardsAlone) add(new long[demand.wanted.length], new long[demand.copies.length]);
     }
 
     /** Keeps what those prices say. */

@@ -12,8 +12,9 @@ import ripwright.pattern.Oracle;
  * from an answer that is nearly right. Layouts that are found are kept for all sets; each program takes in those that pay.
  */
 final class SetProgram {
-    private static final double NOTHING = 1e-6; // of the whole bill
+    private static final double NOTHING = 1e-4; // of 100 for the whole bill; less may come of moved right sides alone
     private static final double PAYS = 1e-7;
+    private static final int SHARP_STEPS = 30; // of the oracle, to keep a board's layout within the bill
     private static final int MOST_AT_ONCE = 8; // layouts of one board taken in before the program is solved again
 
     /** What comes of a program. */
@@ -43,13 +44,15 @@ final class SetProgram {
     private final int[] boards;
     private final double unit;
     private final List<Branch> branches;
-    private final int[][] most; // most[s][k]: blanks of kind k that board s makes at most
+    private final int[][] least; // least[s][k]: blanks of kind k that board s makes at least
+    private final int[][] most; // and at most
     private final Simplex program;
     private final List<Column> columns; // those in the program
     private final List<Integer> boardOf; // their boards
     private final List<Integer> numberOf; // their numbers in the program
     private final BitSet[] in; // in[s]: which of the pool board s has
     private boolean joined; // whether the last asking brought a new layout
+    private long floor; // what no plan with these branches costs less than beyond its boards, in coins
 
     /** A program without branches. */
     SetProgram(Shared shared) {
@@ -62,6 +65,7 @@ final class SetProgram {
         boardOf = new ArrayList<>();
         numberOf = new ArrayList<>();
         in = new BitSet[boards.length];
+        least = new int[boards.length][parts()];
         most = new int[boards.length][];
         program = new Simplex();
         for (int k = 0; k < parts(); k++)
@@ -87,7 +91,9 @@ final class SetProgram {
         in = new BitSet[boards.length];
         for (int s = 0; s < boards.length; s++) in[s] = (BitSet) from.in[s].clone();
         program = from.program.copy();
-        most = most();
+        least = new int[boards.length][parts()];
+        most = new int[boards.length][];
+        limits();
         addRow(branch);
         for (int j = 0; j < columns.size(); j++)
             if (!allowed(columns.get(j), boardOf.get(j))) program.bar(numberOf.get(j), 4.0 * dearest() / unit);
@@ -103,10 +109,8 @@ final class SetProgram {
         return demand.wanted.length;
     }
 
-    /** What the branches leave each board at most: what it may make, less what others must. */
-    private int[][] most() {
-        int[][] least = new int[boards.length][parts()];
-        int[][] most = new int[boards.length][];
+    /** What the branches leave each board: at most what it may make, less what others must. */
+    private void limits() {
         for (int s = 0; s < boards.length; s++) most[s] = demand.wanted.clone();
         for (Branch branch : branches) {
             int s = branch.board();
@@ -118,9 +122,27 @@ final class SetProgram {
             int all = 0;
             for (int s = 0; s < boards.length; s++) all += least[s][k];
             for (int s = 0; s < boards.length; s++)
-                most[s][k] = Math.max(0, Math.min(most[s][k], demand.wanted[k] - all + least[s][k]));
+                most[s][k] = Math.min(most[s][k], demand.wanted[k] - all + least[s][k]);
         }
-        return most;
+    }
+
+    /** Whether the branches leave a board nothing between its least and its most. */
+    private boolean torn() {
+        for (int s = 0; s < boards.length; s++)
+            for (int k = 0; k < parts(); k++) if (least[s][k] > most[s][k]) return true;
+        return false;
+    }
+
+    /** Whether a branch says more than the branches so far. */
+    boolean narrows(Branch branch) {
+        for (Branch other : branches) {
+            boolean same = other.board() == branch.board()
+                    && other.partKind() == branch.partKind()
+                    && other.atLeast() == branch.atLeast();
+            boolean more = branch.atLeast() ? branch.many() > other.many() : branch.many() < other.many();
+            if (same && !more) return false;
+        }
+        return true;
     }
 
     private void addRow(Branch branch) {
@@ -141,7 +163,8 @@ final class SetProgram {
     }
 
     private boolean allowed(Column column, int s) {
-        for (int k : column.kinds()) if (column.inSection()[k] > most[s][k]) return false;
+        int[] many = sharpens() ? column.made() : column.inSection(); // as the oracle has it
+        for (int k : column.kinds()) if (many[k] > most[s][k]) return false;
         return true;
     }
 
@@ -151,15 +174,23 @@ final class SetProgram {
      * @param dearest what a plan may cost beyond what its boards are bought for, in coins
      */
     Outcome solve(long dearest) {
+        if (torn()) return Outcome.NONE;
+        boolean sharp = false;
         while (true) {
             program.solve(shared.stop);
             if (shared.stop.getAsBoolean()) return Outcome.STOPPED;
             if (demand.boardsAlone && program.value() < NOTHING) return Outcome.SOME;
             if (takeFromPool()) continue;
-            long floor = branches.isEmpty() ? askTogether() : askOneByOne();
+            floor = branches.isEmpty() ? askTogether(sharp) : askOneByOne(sharp);
             if (demand.boardsAlone ? floor > 0 : floor >= dearest) return Outcome.NONE;
-            if (!joined) return Outcome.SOME;
+            if (!joined && (sharp || !sharpens())) return Outcome.SOME;
+            sharp = !joined;
         }
+    }
+
+    /** Where offcuts and labor count, mixed layouts must be kept within the bill for programs to end in whole ones. */
+    private boolean sharpens() {
+        return !demand.boardsAlone;
     }
 
     /** Takes in layouts known already that pay at the program's prices; whether there were any. */
@@ -221,58 +252,67 @@ final class SetProgram {
     }
 
     /** Asks all boards of the job at one price for each blank, so that what they say holds for other sets too. */
-    private long askTogether() {
+    private long askTogether(boolean sharp) {
         long[] prices = new long[parts()];
-        for (int k = 0; k < prices.length; k++) prices[k] = Math.max(0, coins(program.price(k)));
+        long sum = 0;
+        for (int k = 0; k < prices.length; k++) {
+            prices[k] = Math.max(0, coins(program.price(k)));
+            sum += prices[k] * demand.wanted[k];
+        }
         shared.oracle.price(prices);
+        if (sharp) for (int s = 0; s < boards.length; s++) sharpen(s, prices);
         long[] worths = new long[demand.copies.length];
         for (int b = 0; b < worths.length; b++) worths[b] = shared.oracle.worth(b);
         shared.rows.add(prices, worths);
-        long floor = 0;
-        for (int k = 0; k < prices.length; k++) floor += prices[k] * demand.wanted[k];
         joined = false;
         for (int s = 0; s < boards.length; s++) {
-            floor -= Math.max(0, worths[boards[s]]);
-            join(s, prices);
+            sum -= Math.max(0, worths[boards[s]]);
+            join(s, prices, sharp);
         }
-        return floor;
+        return sum;
     }
 
     /** Asks each board at the prices its own branches make. */
-    private long askOneByOne() {
-        long[] prices = new long[parts()];
-        long floor = 0;
-        for (int k = 0; k < prices.length; k++) {
-            prices[k] = Math.max(0, coins(program.price(k)));
-            floor += prices[k] * demand.wanted[k];
-        }
+    private long askOneByOne(boolean sharp) {
+        long sum = 0;
+        for (int k = 0; k < parts(); k++) sum += Math.max(0, coins(program.price(k))) * demand.wanted[k];
+        for (int i = 0; i < branches.size(); i++)
+            sum += price(i) * branches.get(i).many();
         joined = false;
         for (int s = 0; s < boards.length; s++) {
-            long[] own = prices.clone();
-            for (int i = 0; i < branches.size(); i++) {
-                Branch branch = branches.get(i);
-                if (branch.board() != s) continue;
-                long price = coins(program.price(parts() + boards.length + i));
-                price = branch.atLeast() ? Math.max(0, price) : Math.min(0, price);
-                own[branch.partKind()] += price;
-                floor += price * branch.many();
-            }
+            long[] own = new long[parts()];
+            for (int k = 0; k < own.length; k++) own[k] = Math.max(0, coins(program.price(k)));
+            for (int i = 0; i < branches.size(); i++)
+                if (branches.get(i).board() == s) own[branches.get(i).partKind()] += price(i);
             for (int k = 0; k < own.length; k++) own[k] = Math.max(0, own[k]);
             shared.oracle.price(boards[s], own, most[s]);
-            floor -= Math.max(0, shared.oracle.worth(boards[s]));
-            join(s, own);
+            if (sharp) sharpen(s, own);
+            sum -= Math.max(0, shared.oracle.worth(boards[s]));
+            join(s, own, sharp);
         }
-        return floor;
+        return sum;
+    }
+
+    private void sharpen(int s, long[] prices) {
+        long enough = coins(-program.price(parts() + s));
+        shared.oracle.sharpen(boards[s], prices, most[s], SHARP_STEPS, enough);
+    }
+
+    /** What a branch makes a blank worth more on its board, or less. */
+    private long price(int branch) {
+        long price = coins(program.price(parts() + boards.length + branch));
+        return branches.get(branch).atLeast() ? Math.max(0, price) : Math.min(0, price);
     }
 
     /** Takes the layout a board was just asked for into the program, where it gains something there. */
-    private void join(int s, long[] prices) {
+    private void join(int s, long[] prices, boolean sharp) {
         int kind = boards[s];
         if (!shared.oracle.cuts(kind)) return;
         double reduced = -shared.oracle.worth(kind) / unit - program.price(parts() + s);
         if (reduced >= -PAYS) return;
-        joined = true;
         Column column = Column.of(demand, shared.oracle.sketch(kind), prices);
+        if (!sharp && sharpens() && !allowed(column, s)) return;
+        joined = true;
         in[s].set(shared.pool.get(kind).size());
         shared.pool.get(kind).add(column);
         add(column, s);
@@ -300,8 +340,13 @@ final class SetProgram {
         return weights;
     }
 
-    /** What the program costs beyond its boards, in coins. */
-    double value() {
-        return program.value() * unit;
+    /** What no plan with these branches costs less than beyond its boards, in coins. */
+    long floor() {
+        return floor;
+    }
+
+    /** Whether the branches leave one board only one number of blanks of a kind. */
+    boolean settled(int s, int k) {
+        return least[s][k] == most[s][k];
     }
 }

@@ -90,7 +90,9 @@ final class SetSearch {
         boolean upFirst = many[board][kind] - down > 0.4;
         for (int n = 0; n < 2; n++) {
             boolean up = upFirst == (n == 0);
-            search(new SetProgram(program, new Branch(board, kind, up, up ? down + 1 : down)));
+            Branch branch = new Branch(board, kind, up, up ? down + 1 : down);
+            if (program.narrows(branch)) search(new SetProgram(program, branch));
+            else open = true; // the program left the branch unkept, at a high price
         }
     }
 
@@ -138,21 +140,41 @@ final class SetSearch {
             sketches[s] = given.sketch().get();
             for (int k = 0; k < left.length; k++) left[k] -= made[k];
         }
-        if (Arrays.stream(left).anyMatch(n -> n > 0)) {
-            open = true; // only rounding can bring this about
-            return;
-        }
-        make(program, sketches);
+        if (make(program, sketches)) return;
+        if (demand.boardsAlone) open = true; // a board does not give what the oracle thought it does
+        else split(program, many);
     }
 
-    /** A plan of real blanks; where it costs more than the program says, a cheaper one may be left. */
-    private void make(SetProgram program, @Nullable Sketch[] sketches) {
+    /** Takes a plan of real blanks; whether none with these branches is cheaper. */
+    private boolean make(SetProgram program, @Nullable Sketch[] sketches) {
         Optional<Making> made = Making.of(demand, oracle, sketches);
-        long floor = demand.boardsAlone ? bought : bought + Math.round(program.value());
-        if (made.isEmpty() || made.get().coins() > floor + demand.grain) open = true;
-        if (made.isEmpty() || made.get().coins() >= most) return;
-        most = made.get().coins();
-        found = made;
+        if (made.isEmpty()) return false;
+        if (made.get().coins() < most) {
+            most = made.get().coins();
+            found = made;
+        }
+        return demand.boardsAlone || made.get().coins() <= bought + program.floor() + demand.grain;
+    }
+
+    /**
+     * All boards make whole numbers of blanks, but from mixed layouts: one board may make fewer of a kind, more, or just as
+     * many. In the end all of its layouts make the same.
+     */
+    private void split(SetProgram program, double[][] many) {
+        for (int s = 0; s < boards.length; s++) {
+            for (int k = 0; k < many[s].length; k++) {
+                if (program.settled(s, k)) continue;
+                int n = (int) Math.rint(many[s][k]);
+                Branch most = new Branch(s, k, false, n);
+                Branch least = new Branch(s, k, true, n);
+                SetProgram atMost = program.narrows(most) ? new SetProgram(program, most) : program;
+                search(atMost.narrows(least) ? new SetProgram(atMost, least) : atMost);
+                search(new SetProgram(program, new Branch(s, k, false, n - 1)));
+                search(new SetProgram(program, new Branch(s, k, true, n + 1)));
+                return;
+            }
+        }
+        open = true;
     }
 
     /** The board does not give all these blanks together: so it makes fewer of one kind or another. */

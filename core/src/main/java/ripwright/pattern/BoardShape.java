@@ -110,4 +110,13 @@ final class BoardShape {
     long fullRate() {
         return fullRate;
     }
+
+    /**
+     * What all sections and leftovers of a layout may lose together, against so much for each tick, that is worth more than
+     * {@code best}.
+     */
+    double slack(double perTick, long best, int spill) {
+        double paidBack = Math.max(0, Math.max(flush, open));
+        return (perTick * length + paidBack + (double) fullRate * spill - best) * (1 + 1e-9) + 64;
+    }
 }

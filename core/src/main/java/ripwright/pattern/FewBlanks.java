@@ -169,7 +169,7 @@ final class FewBlanks implements StripWorth {
         for (int k = 1; k < strips; k++) {
             for (int m = 0; m < ticks.length; m++) {
                 long most = NONE;
-                for (int part = 0; part >= 0; part = choices.nextPart(m, part)) {
+                for (int part = worth[m] == NONE ? -1 : 0; part >= 0; part = choices.nextPart(m, part)) {
                     if (holding[0][part] == NONE || holding[k - 1][m - part] == NONE) continue;
                     most = Math.max(most, holding[0][part] + holding[k - 1][m - part]);
                 }

@@ -69,6 +69,18 @@ public final class Oracle {
         if (woodOf[boardKind] >= 0) woods[woodOf[boardKind]].priceOnly(placeIn[boardKind], prices, least);
     }
 
+    /**
+     * Looks at boards of one kind again that were just reckoned at those prices: if the sections of the best layout have more
+     * of a blank together than is wanted, for the best layout that has not.
+     *
+     * @param mostSteps how long to look; after that the oracle errs upwards once more
+     * @param enough a worth that need not be told from less
+     */
+    public void sharpen(int boardKind, long[] prices, int[] most, int mostSteps, long enough) {
+        if (!cuts(boardKind)) return;
+        woods[woodOf[boardKind]].sharpen(placeIn[boardKind], prices, most, mostSteps, enough);
+    }
+
     /** Whether a board of that kind can be cut at all. */
     public boolean cuts(int boardKind) {
         return woodOf[boardKind] >= 0 && worth(boardKind) != StripWorth.NONE;

@@ -13,6 +13,7 @@ final class SectionWorth {
     private final BoardShape[] shapes;
     private final boolean everyLength; // whether a section may be worth more only because it is longer
     private final long[][] worth; // worth[i][t]: of the best section t ticks long on board i, once reckoned
+    private int only = -1; // the one board to be reckoned; -1: all
     private final boolean[] reckoned; // the lengths that are
     private final boolean[] rises; // whether some strips of t ticks are worth more than of a tick less
     private int[] lengths = {}; // those a section may have with profit, in rising order
@@ -34,6 +35,11 @@ final class SectionWorth {
         choice = new long[wood.sums.count()];
         within = new long[choice.length];
         passes = new StripPasses(wood, charges, strips);
+    }
+
+    /** From the next prices on reckons board {@code i} alone. */
+    void only(int i) {
+        only = i;
     }
 
     /** Forgets what was reckoned at other prices. */
@@ -92,7 +98,8 @@ final class SectionWorth {
 
     private void reckon(int t) {
         fill(t);
-        for (int i = 0; i < shapes.length; i++) worth[i][t] = ofBoard(i, t);
+        if (only >= 0) worth[only][t] = ofBoard(only, t);
+        else for (int i = 0; i < shapes.length; i++) worth[i][t] = ofBoard(i, t);
         reckoned[t] = true;
     }
 

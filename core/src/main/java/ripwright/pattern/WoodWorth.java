@@ -1,39 +1,41 @@
 package ripwright.pattern;
 
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
+import org.jspecify.annotations.Nullable;
 
 /** What the best layout of every board of one wood is worth at given prices. */
 final class WoodWorth {
     private final Wood wood;
-    private final StripWorth[] strips; // of each width
-    private final SectionWorth sections;
+    private final Kinds kinds;
+    private final Charges charges;
+    private final SectionSource source;
     private final BoardWorth[] boards; // of those that are not ripped
     private final int[] rippedWidth; // rippedWidth[i]: the width's place in wood.widths; -1: none, or not ripped
     private final BoardShape[] shapes;
     private final long[] worth;
+    private final @Nullable Sketch[] sketches; // where one was made already
+    private SectionSource[] sources = {}; // for layouts within the bill, once one is asked for
+    private Taken[] taken = {};
 
     WoodWorth(Wood wood, Kinds kinds, Coins coins, Charges charges) {
         this.wood = wood;
-        int[] wanted = new int[kinds.parts()];
-        for (int k = 0; k < wanted.length; k++) wanted[k] = kinds.wanted(k);
-        strips = new StripWorth[wood.widths.length];
-        for (int v = 0; v < strips.length; v++)
-            strips[v] = FewBlanks.suit(wood, v, wanted, charges)
-                    ? FewBlanks.of(wood, v, wanted, charges)
-                    : new ManyBlanks(wood, v, charges);
+        this.kinds = kinds;
+        this.charges = charges;
         int n = wood.boards.length;
         shapes = new BoardShape[n];
         for (int i = 0; i < n; i++) shapes[i] = new BoardShape(wood, wood.boards[i], charges, coins);
-        sections = new SectionWorth(wood, charges, strips, shapes);
+        source = new SectionSource(wood, kinds, charges, shapes);
         boards = new BoardWorth[n];
         rippedWidth = new int[n];
         worth = new long[n];
-        int[] place = new int[wood.length + 1];
+        sketches = new @Nullable Sketch[n];
+        Taken shared = new Taken(wood, source.sections(), shapes[0]);
+        int[] byLoss = new int[wood.length + 1];
         for (int i = 0; i < n; i++) {
-            boards[i] = new BoardWorth(wood, sections, i, shapes[i], place);
+            boards[i] = new BoardWorth(wood, source.sections(), i, shapes[i], shared, byLoss);
             rippedWidth[i] = -1;
             if (!wood.boards[i].ripped) continue;
             for (int v = 0; v < wood.widths.length; v++)
@@ -43,25 +45,43 @@ final class WoodWorth {
 
     /** Reckons all boards. */
     void price(long[] prices, int[] most) {
-        for (StripWorth strip : strips) strip.price(prices, most);
-        sections.price();
+        source.price(prices, most);
         for (int i = 0; i < worth.length; i++) reckon(i);
     }
 
     /** Reckons board {@code i} alone. */
     void priceOnly(int i, long[] prices, int[] most) {
-        for (StripWorth strip : strips) strip.price(prices, most);
-        sections.price();
+        source.price(prices, most);
         reckon(i);
     }
 
     private void reckon(int i) {
+        sketches[i] = null;
         worth[i] = wood.boards[i].ripped ? ripped(i) : boards[i].best();
+    }
+
+    /** Reckons board {@code i} again, if its sections have more of a blank together than is wanted. */
+    void sharpen(int i, long[] prices, int[] most, int mostSteps, long enough) {
+        if (worth[i] <= enough || wood.boards[i].ripped) return;
+        int[] made = sketch(i).made(most.length);
+        if (IntStream.range(0, made.length).allMatch(k -> made[k] <= most[k])) return;
+        if (sources.length == 0) {
+            sources = new SectionSource[3];
+            taken = new Taken[3];
+            for (int s = 0; s < 3; s++) {
+                sources[s] = new SectionSource(wood, kinds, charges, shapes);
+                taken[s] = new Taken(wood, sources[s].sections(), shapes[i]);
+            }
+        }
+        for (SectionSource each : sources) each.sections().only(i);
+        Sketch best = new WithinBill(wood, i, shapes[i], sources, taken, prices, most).best(mostSteps, enough);
+        worth[i] = best.worth();
+        sketches[i] = best;
     }
 
     private long ripped(int i) {
         if (rippedWidth[i] < 0) return StripWorth.NONE;
-        return strips[rippedWidth[i]].best(1, shapes[i].length) - shapes[i].trimming;
+        return source.strip(rippedWidth[i], shapes[i].length) - shapes[i].trimming;
     }
 
     long worth(int i) {
@@ -69,15 +89,24 @@ final class WoodWorth {
     }
 
     Sketch sketch(int i) {
-        List<Sketch.Section> cut = new ArrayList<>();
-        if (wood.boards[i].ripped) {
-            int[] blanks = strips[rippedWidth[i]].blanks(1, shapes[i].length).get(0);
-            cut.add(new Sketch.Section(
-                    wood.boards[i].to - wood.boards[i].from, List.of(strip(wood.boards[i].widthNear, blanks))));
-        } else {
-            for (int t : boards[i].bestSections()) cut.add(section(i, t));
+        Sketch known = sketches[i];
+        if (known == null) {
+            known = new Sketch(wood.boardKinds[i], worth[i], sections(i));
+            sketches[i] = known;
         }
-        return new Sketch(wood.boardKinds[i], worth[i], cut);
+        return known;
+    }
+
+    private List<Sketch.Section> sections(int i) {
+        BoardNumbers board = wood.boards[i];
+        if (!board.ripped)
+            return Arrays.stream(boards[i].bestSections())
+                    .mapToObj(t -> source.section(i, t))
+                    .toList();
+        List<Integer> blanks = Arrays.stream(source.blanks(rippedWidth[i], shapes[i].length))
+                .boxed()
+                .toList();
+        return List.of(new Sketch.Section(board.to - board.from, List.of(new Sketch.Strip(board.widthNear, blanks))));
     }
 
     /** A layout of board {@code i} that gives just these blanks; {@link Oracle.Given} says what it is. */
@@ -93,20 +122,5 @@ final class WoodWorth {
 
     private boolean takes(int partKind) {
         return Arrays.stream(wood.partKinds).flatMapToInt(Arrays::stream).anyMatch(k -> k == partKind);
-    }
-
-    private Sketch.Section section(int i, int t) {
-        int[] many = sections.strips(i, t);
-        List<Sketch.Strip> cut = new ArrayList<>();
-        for (int v = 0; v < many.length; v++) {
-            if (many[v] == 0) continue;
-            long width = wood.numbers.widths[wood.widths[v]];
-            for (int[] blanks : strips[v].blanks(many[v], t)) cut.add(strip(width, blanks));
-        }
-        return new Sketch.Section(t * wood.lengthTick - wood.numbers.crosscutKerf, cut);
-    }
-
-    private static Sketch.Strip strip(long width, int[] blanks) {
-        return new Sketch.Strip(width, Arrays.stream(blanks).boxed().toList());
     }
 }

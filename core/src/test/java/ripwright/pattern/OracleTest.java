@@ -80,6 +80,23 @@ class OracleTest {
     }
 
     @Test
+    void asked_sharply_a_board_is_worth_the_best_layout_of_what_is_wanted() {
+        Seeds.each(1_500, InchBoard::random, board -> {
+            for (int count = 1; count <= 2; count++) {
+                Asked asked = Asked.of(board.job(count));
+                int[] most = new int[asked.kinds.parts()];
+                Arrays.fill(most, count);
+                asked.worth(prices(board));
+                asked.oracle.sharpen(0, asked.inCoins(prices(board)), most, 10_000, 0);
+                double worth = asked.coins.money(asked.oracle.worth(0)).value().doubleValue();
+                double uncut = board.salvage() * board.length() * board.width();
+                if (asked.oracle.cuts(0))
+                    assertThat(Math.max(uncut, worth)).isCloseTo(Math.max(uncut, board.best(count)), within(1e-5));
+            }
+        });
+    }
+
+    @Test
     void fewer_blanks_wanted_never_make_a_board_worth_more() {
         Seeds.each(500, InchBoard::random, board -> {
             double before = Double.NEGATIVE_INFINITY;
