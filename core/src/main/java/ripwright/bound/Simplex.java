@@ -13,6 +13,7 @@ import java.util.function.BooleanSupplier;
 final class Simplex {
     private static final double TINY = 1e-9;
     private static final int PIVOTS_BEFORE_INVERTING_AGAIN = 400;
+    private static final int CANDIDATES = 32;
     private static final double[] PLUS = {1};
     private static final double[] MINUS = {-1};
 
@@ -30,6 +31,10 @@ final class Simplex {
     private boolean[] basic;
     private double[] direction;
     private int pivots;
+    private final int[] candidate = new int[CANDIDATES]; // columns that lowered the cost when last all were looked at
+    private final double[] candidateGain = new double[CANDIDATES]; // by how much, then
+    private int candidates;
+    private int worst; // place of the candidate with the least gain, when there are as many as may be
 
     /** A program without rows. */
     Simplex() {
@@ -193,21 +198,48 @@ final class Simplex {
         while ((since++ & 15) != 0 || !stop.getAsBoolean()) {
             int enters = entering();
             if (enters < 0 || !pivot(enters)) return;
-            if (++pivots % PIVOTS_BEFORE_INVERTING_AGAIN == 0) invert();
+            if (++pivots % Math.max(PIVOTS_BEFORE_INVERTING_AGAIN, 4 * rows) == 0) invert();
         }
     }
 
+    /** A column that lowers the cost: the best of the few that did so lately, or when none of those does any more, of all. */
     private int entering() {
-        int best = -1;
-        double most = TINY;
+        int best = bestCandidate();
+        if (best >= 0) return best;
+        candidates = 0;
         for (int j = 0; j < columns; j++) {
             if (basic[j]) continue;
             double gain = -reducedCost(j) / norm[j];
-            if (gain <= most) continue;
-            most = gain;
-            best = j;
+            if (gain > TINY) offer(j, gain);
+        }
+        return bestCandidate();
+    }
+
+    private int bestCandidate() {
+        int best = -1;
+        double most = TINY;
+        for (int c = 0; c < candidates; c++) {
+            int j = candidate[c];
+            double gain = basic[j] ? 0 : -reducedCost(j) / norm[j];
+            if (gain <= TINY) {
+                candidate[c--] = candidate[--candidates];
+            } else if (gain > most) {
+                most = gain;
+                best = j;
+            }
         }
         return best;
+    }
+
+    /** Keeps a column among the candidates, in place of the worst of them when there are enough. */
+    private void offer(int j, double gain) {
+        int at = candidates < CANDIDATES ? candidates++ : worst;
+        if (at == worst && candidates == CANDIDATES && candidateGain[worst] >= gain) return;
+        candidate[at] = j;
+        candidateGain[at] = gain;
+        if (candidates < CANDIDATES) return;
+        worst = 0;
+        for (int c = 1; c < candidates; c++) if (candidateGain[c] < candidateGain[worst]) worst = c;
     }
 
     private double reducedCost(int j) {

@@ -17,8 +17,10 @@ final class BoardWorth {
     private final int[] byLoss; // the same; sections, least loss first
     private double perTick;
     private long best;
-    private int[] before = {}; // lengths of the sections before the last one in the best layout
-    private int last; // length of the last one; 0 where there is none
+    private int[] lengths = {}; // of the sections of the best layout
+    private int[] before = {}; // of a better one while it is looked for, without its last one
+    private int end = -1; // ticks that one has left for its last section; -1 when there is none better
+    private long rest; // what they are worth
 
     BoardWorth(Wood wood, SectionWorth sections, int i, BoardShape shape, Taken taken, int[] byLoss) {
         this.wood = wood;
@@ -33,11 +35,13 @@ final class BoardWorth {
     long best() {
         best = StripWorth.NONE;
         if (!taken.begin(sections, i, shape)) return best;
+        if (lengths.length > 0) best = taken.worth(lengths); // what was best before is good still
         perTick = taken.settle((double) shape.fullRate()) * (1 + 1e-12);
-        double tried = perTick * shape.length / 64;
+        double tried = best > 0 ? slack() : perTick * shape.length / 64;
         while (true) {
             taken.take(perTick, tried);
             combine(tried);
+            remember();
             double enough = slack();
             if (tried >= enough) return best;
             tried = Math.min(2 * tried + 64, enough);
@@ -53,38 +57,54 @@ final class BoardWorth {
      * Tries all layouts of the sections taken. Of a layout's sections the one that loses most is left to the rest: so the
      * one before loses no more than half of the slack, and of three the first no more than a third.
      */
-    private void combine(double slack) {
+    private void combine(double tried) {
         int room = shape.length;
         better(taken.last(room), taken.last(room), room);
+        double slack = Math.min(tried, slack());
         int n = taken.byLoss(slack / 2, byLoss);
-        for (int a = 0; a < n; a++) {
+        for (int a = 0; a < n && taken.loss(byLoss[a]) <= slack / 2; a++) {
             int first = byLoss[a];
             int left = room - taken.length(first);
+            long worth = taken.worth(first);
             long rest = taken.rest(left);
-            if (taken.worth(first) + rest > best) better(taken.worth(first) + rest, rest, left, taken.length(first));
+            if (worth + rest > best) {
+                better(worth + rest, rest, left, taken.length(first));
+                slack = Math.min(tried, slack());
+            }
             double allowed = (slack - taken.loss(first)) / 2;
             for (int b = a; b < n && taken.loss(byLoss[b]) <= allowed; b++) {
                 int second = byLoss[b];
                 int end = left - taken.length(second);
                 if (end < 0) continue;
-                long sum = taken.worth(first) + taken.worth(second) + taken.rest(end);
-                if (sum > best) better(sum, taken.rest(end), end, taken.length(first), taken.length(second));
+                long sum = worth + taken.worth(second) + taken.rest(end);
+                if (sum <= best) continue;
+                better(sum, taken.rest(end), end, taken.length(first), taken.length(second));
+                slack = Math.min(tried, slack());
+                allowed = (slack - taken.loss(first)) / 2;
             }
         }
     }
 
-    private void better(long worth, long rest, int end, int... lengths) {
+    /** Keeps a layout of those sections and the best rest of its last {@code end} ticks, if it is better. */
+    private void better(long worth, long rest, int end, int... before) {
         if (worth <= best) return;
         best = worth;
-        before = lengths;
-        last = taken.lengthOfLast(end, rest);
+        this.before = before;
+        this.rest = rest;
+        this.end = end;
+    }
+
+    /** Remembers the sections of the best layout of {@link #combine}, when that found any. */
+    private void remember() {
+        if (end < 0) return;
+        int last = taken.lengthOfLast(end, rest);
+        lengths = last == 0 ? before : Arrays.copyOf(before, before.length + 1);
+        if (last > 0) lengths[before.length] = last;
+        end = -1;
     }
 
     /** The lengths of the sections of the best layout. */
     int[] bestSections() {
-        if (last == 0) return before.clone();
-        int[] all = Arrays.copyOf(before, before.length + 1);
-        all[before.length] = last;
-        return all;
+        return lengths.clone();
     }
 }

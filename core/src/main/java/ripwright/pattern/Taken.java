@@ -20,6 +20,7 @@ final class Taken {
     private final long[] any; // any[k]: the most that one of the first k + 1 is worth
     private final long[] leaving; // leaving[k]: the same, what they take from the leftover taken off
     private final int[] place; // place[t]: how many are no longer than t ticks
+    private final long[] rest; // rest[t]: what t ticks at the end of a layout are worth at best
 
     Taken(Wood wood, SectionWorth sections, BoardShape shape) {
         this.wood = wood;
@@ -34,6 +35,7 @@ final class Taken {
         any = new long[n];
         leaving = new long[n];
         place = new int[n];
+        rest = new long[n];
     }
 
     /** Begins with the {@code i}-th board of the wood; whether it has room for any section. */
@@ -97,6 +99,7 @@ final class Taken {
             loss[count++] = lost;
         }
         while (t <= shape.length) place[t++] = count;
+        for (int end = 0; end <= shape.length; end++) rest[end] = Math.max(none(end), last(end));
     }
 
     int count() {
@@ -132,7 +135,20 @@ final class Taken {
 
     /** The same, or without a section. */
     long rest(int t) {
-        return Math.max(none(t), last(t));
+        return rest[t];
+    }
+
+    /** What a layout of sections of those lengths is worth. */
+    long worth(int[] lengths) {
+        int left = shape.length;
+        long sum = 0;
+        for (int length : lengths) {
+            long worth = sections.worth(board, length);
+            if (worth == StripWorth.NONE) return StripWorth.NONE;
+            sum += worth;
+            left -= length;
+        }
+        return sum + none(left);
     }
 
     private long none(int t) {
