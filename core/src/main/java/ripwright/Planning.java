@@ -3,9 +3,10 @@ package ripwright;
 import java.math.BigDecimal;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.concurrent.CompletableFuture;
+import java.util.function.BooleanSupplier;
 import ripwright.bound.Floor;
 import ripwright.job.Job;
-import ripwright.job.Limits;
 import ripwright.measure.Money;
 import ripwright.pattern.JobNumbers;
 import ripwright.pattern.Withheld;
@@ -22,7 +23,8 @@ final class Planning {
     private static final int QUICK = 1; // the same, where a better answer comes later
     private static final int MOVES_PER_BLANK = 200;
     private static final int MOST_THREADS = 2;
-    private static final double SEARCH_BEFORE_PROOF = 0.3; // of the time given
+    private static final int OTHER_THREADS = 1; // for the search beside a proof
+    private static final double SEARCH_BEFORE_PROOF = 0.3; // of the time given; beyond that both go on
 
     private final Job job;
     private final Options options;
@@ -42,7 +44,7 @@ final class Planning {
 
     Plan plan() {
         Champion best = withTestWoodInSight();
-        if (withheld.equals(Withheld.NOTHING)) best = underneath.proven(best);
+        if (withheld.equals(Withheld.NOTHING)) best = proven(best);
         while (true) {
             try {
                 Plan plan = new Sequencer(job, best.cut(), underneath.under(best)).plan();
@@ -52,6 +54,24 @@ final class Planning {
                 best = withWoodWithheld(best, e);
             }
         }
+    }
+
+    /** The cheaper of what a proof finds and, where time is given, of what the search finds beside it. */
+    private Champion proven(Champion best) {
+        if (!underneath.provable() || !clock.limited()) return underneath.proven(best);
+        if (best.blanks() < underneath.wanted()) return searchedOn(best);
+        CompletableFuture<Champion> proof = underneath.provenBeside(best);
+        BooleanSupplier end =
+                () -> proof.isDone() || clock.until(clock.seconds()).getAsBoolean();
+        Champion searched =
+                search(everything, Integer.MAX_VALUE, OTHER_THREADS, end).best(best.layouts());
+        Champion found = proof.join();
+        return found.betterThan(searched) ? found : searched;
+    }
+
+    private Champion searchedOn(Champion best) {
+        return search(everything, Integer.MAX_VALUE, threads(job.limits().threads()), clock.until(clock.seconds()))
+                .best(best.layouts());
     }
 
     /** The search's best; where settings are tested, after a look whether a quick answer would have wood for that. */
@@ -79,18 +99,20 @@ final class Planning {
     }
 
     private Search search(int patience) {
-        Limits limits = job.limits();
+        double end = clock.seconds() * (underneath.provable() ? SEARCH_BEFORE_PROOF : 1);
+        JobNumbers numbers = withheld.equals(Withheld.NOTHING) ? everything : new JobNumbers(job, withheld);
+        return search(numbers, patience, threads(job.limits().threads()), clock.until(end));
+    }
+
+    private Search search(JobNumbers numbers, int patience, int threads, BooleanSupplier end) {
         Search.Effort effort = new Search.Effort(
-                limits.seed().orElse(0),
-                threads(limits.threads()),
+                job.limits().seed().orElse(0),
+                threads,
                 options.mostRecuts() > 0 ? options.mostRecuts() : Long.MAX_VALUE,
                 patience,
                 MOVES_PER_BLANK);
         cost = BigDecimal.ZERO;
-        double end = clock.seconds() * (underneath.provable() ? SEARCH_BEFORE_PROOF : 1);
-        JobNumbers numbers = withheld.equals(Withheld.NOTHING) ? everything : new JobNumbers(job, withheld);
-        return new Search(
-                numbers, effort, this::floor, () -> clock.until(end).getAsBoolean() || cheapest(), this::tell);
+        return new Search(numbers, effort, this::floor, () -> end.getAsBoolean() || cheapest(), this::tell);
     }
 
     /** For the search to build on, unless its path is not to hang on when the floor is found. */

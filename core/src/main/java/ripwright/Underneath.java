@@ -19,7 +19,7 @@ import ripwright.stock.Board;
 
 /** The floor under a job's plans: found on a thread of its own beside the search, and raised by a proof on small jobs. */
 final class Underneath {
-    private static final int MOST_PARTS_PROVEN = 60;
+    private static final int MOST_PARTS_PROVEN = 110;
     private static final double SECONDS = 6; // for the floor, and again for the proof, where no time is given
 
     private final Job job;
@@ -28,7 +28,7 @@ final class Underneath {
     private final boolean counted; // whether recuts are counted, so that no clock is to matter
     private final CompletableFuture<Floor> wholeBill;
     private final BigFraction grain;
-    private @Nullable Money raised; // by a proof
+    private volatile @Nullable Money raised; // by a proof
 
     Underneath(JobNumbers numbers, Clock clock, Options options) {
         this.numbers = numbers;
@@ -41,7 +41,7 @@ final class Underneath {
     }
 
     private static void inBackground(Runnable work) {
-        Thread thread = new Thread(work, "ripwright-floor");
+        Thread thread = new Thread(work, "ripwright-underneath");
         thread.setDaemon(true);
         thread.start();
     }
@@ -69,6 +69,11 @@ final class Underneath {
     /** The same in money, to the cent; 0 before it is found. */
     BigDecimal known() {
         return found().map(floor -> printed(floor.value()).roundedDown()).orElse(BigDecimal.ZERO);
+    }
+
+    /** As {@link #proven}, on a thread of its own. */
+    CompletableFuture<Champion> provenBeside(Champion best) {
+        return CompletableFuture.supplyAsync(() -> proven(best), Underneath::inBackground);
     }
 
     /** The cheapest answer, where a proof finds one that is cheaper; else the same. Raises the floor as far as it comes. */

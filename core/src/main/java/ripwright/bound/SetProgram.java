@@ -295,7 +295,7 @@ final class SetProgram {
 
     private void sharpen(int s, long[] prices) {
         long enough = coins(-program.price(parts() + s));
-        shared.oracle.sharpen(boards[s], prices, most[s], SHARP_STEPS, enough);
+        shared.oracle.sharpen(boards[s], prices, most[s], SHARP_STEPS, enough, shared.stop);
     }
 
     /** What a branch makes a blank worth more on its board, or less. */

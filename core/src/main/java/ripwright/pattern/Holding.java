@@ -14,6 +14,7 @@ import java.util.TreeSet;
  */
 final class Holding {
     private static final int MOST_STEPS = 2_000_000;
+    private static final int MOST_PAIRS = 300_000; // of a choice of a width's blanks and a part of it
 
     private final Wood wood;
     private final BoardShape shape;
@@ -47,7 +48,12 @@ final class Holding {
                 .toArray();
         if (places.length == 0) return;
         int[] kinds = Arrays.stream(places).map(i -> wood.partKinds[v][i]).toArray();
-        Multisets choices = new Multisets(Arrays.stream(kinds).map(k -> made[k]).toArray());
+        int[] copies = Arrays.stream(kinds).map(k -> made[k]).toArray();
+        if (gaveUp() || Multisets.pairs(copies, MOST_PAIRS) > MOST_PAIRS) {
+            steps = MOST_STEPS + 1;
+            return;
+        }
+        Multisets choices = new Multisets(copies);
         long[] sums = new long[choices.size()];
         choices.sums(Arrays.stream(places).mapToLong(i -> wood.blankTicks[v][i]).toArray(), sums);
         int[] ticks = Arrays.stream(sums).mapToInt(Math::toIntExact).toArray();
@@ -75,6 +81,7 @@ final class Holding {
 
     /** The sections of a layout that gives the blanks: their lengths in ticks and their strips. */
     Optional<List<Sketch.Section>> find() {
+        if (gaveUp()) return Optional.empty();
         int[] candidates = candidates();
         for (int a = candidates.length - 1; a >= 0 && !gaveUp(); a--) {
             int left = shape.length - candidates[a];

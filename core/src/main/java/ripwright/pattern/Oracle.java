@@ -3,6 +3,7 @@ package ripwright.pattern;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.BooleanSupplier;
 
 /**
  * The best layout of every board when each blank has a price: what its blanks are worth and its offcuts fetch, less what
@@ -57,6 +58,16 @@ public final class Oracle {
     }
 
     /**
+     * As {@link #price(long[])}, but for a smaller bill.
+     *
+     * @param most how many blanks of each part kind are wanted at most; a strip has no more of them, a section only where
+     *     few are
+     */
+    public void price(long[] prices, int[] most) {
+        for (WoodWorth wood : woods) wood.price(prices, most);
+    }
+
+    /**
      * Reckons boards of one kind alone; what was reckoned for others is forgotten.
      *
      * @param boardKind the kind of the board
@@ -75,10 +86,11 @@ public final class Oracle {
      *
      * @param mostSteps how long to look; after that the oracle errs upwards once more
      * @param enough a worth that need not be told from less
+     * @param stop asked at every step; the oracle errs upwards as well when it says so
      */
-    public void sharpen(int boardKind, long[] prices, int[] most, int mostSteps, long enough) {
+    public void sharpen(int boardKind, long[] prices, int[] most, int mostSteps, long enough, BooleanSupplier stop) {
         if (!cuts(boardKind)) return;
-        woods[woodOf[boardKind]].sharpen(placeIn[boardKind], prices, most, mostSteps, enough);
+        woods[woodOf[boardKind]].sharpen(placeIn[boardKind], prices, most, mostSteps, enough, stop);
     }
 
     /** Whether a board of that kind can be cut at all. */

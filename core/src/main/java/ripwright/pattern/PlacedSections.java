@@ -4,10 +4,13 @@ package ripwright.pattern;
 final class PlacedSections {
     private final BoardShape shape;
     private final Taken[] taken;
+    private final Wood wood;
     private final int[] lengths = new int[3];
+    private double perTick;
     private long best = StripWorth.NONE;
 
     PlacedSections(Wood wood, int i, BoardShape shape, SectionSource[] by, Taken[] taken) {
+        this.wood = wood;
         this.shape = shape;
         this.taken = taken;
         boolean any = false;
@@ -15,25 +18,32 @@ final class PlacedSections {
         for (int s = 0; s < by.length; s++) any |= taken[s].begin(by[s].sections(), i, shape);
         if (!any) return;
         for (int s = 0; s < by.length; s++) rate = taken[s].settle(rate);
-        double perTick = rate * (1 + 1e-12);
+        perTick = rate * (1 + 1e-12);
         double tried = perTick * shape.length / 64;
         while (true) {
             for (Taken those : taken) those.take(perTick, tried);
             combine(tried);
-            double enough = shape.slack(perTick, Math.max(0, best), wood.spill);
+            double enough = enough();
             if (tried >= enough) return;
             tried = Math.min(2 * tried + 64, enough);
         }
     }
 
+    /** What sections and leftovers of a better layout lose together at most. */
+    private double enough() {
+        return shape.slack(perTick, Math.max(0, best), wood.spill);
+    }
+
     /** Section -1 of a source is none. */
-    private void combine(double slack) {
+    private void combine(double tried) {
+        double slack = Math.min(tried, enough());
         for (int a = -1; a < taken[0].count(); a++) {
             long first = a < 0 ? 0 : taken[0].worth(a);
             int left = shape.length - (a < 0 ? 0 : taken[0].length(a));
-            double allowed = slack - (a < 0 ? 0 : taken[0].loss(a));
+            double lost = a < 0 ? 0 : taken[0].loss(a);
+            if (lost > slack) continue;
             for (int b = -1; b < taken[1].count(); b++) {
-                if (b >= 0 && taken[1].loss(b) > allowed) continue;
+                if (b >= 0 && lost + taken[1].loss(b) > slack) continue;
                 int end = left - (b < 0 ? 0 : taken[1].length(b));
                 if (end < 0) break;
                 long rest = a < 0 && b < 0 ? taken[2].last(end) : taken[2].rest(end);
@@ -43,6 +53,7 @@ final class PlacedSections {
                 lengths[0] = a < 0 ? 0 : taken[0].length(a);
                 lengths[1] = b < 0 ? 0 : taken[1].length(b);
                 lengths[2] = taken[2].lengthOfLast(end, rest);
+                slack = Math.min(tried, enough());
             }
         }
     }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.PriorityQueue;
+import java.util.function.BooleanSupplier;
 
 /**
  * The best layout of one board that has no more of any blank than is wanted, all its sections together. Best first: three
@@ -48,16 +49,16 @@ final class WithinBill {
     }
 
     /**
-     * The best layout. After so many steps, or as soon as none is worth more than {@code enough}, one that is worth at least as
+     * The best layout. After so many steps, when told to stop, or as soon as none is worth more than {@code enough}, one that is worth at least as
      * much; it need not be within the bill then.
      */
-    Sketch best(int mostSteps, long enough) {
+    Sketch best(int mostSteps, long enough, BooleanSupplier stop) {
         for (int n = 0; ; n++) {
             Node node = open.peek();
             if (node == null) return new Sketch(wood.boardKinds[i], StripWorth.NONE, List.of());
             int[] made = made(node.sections);
             int kind = tooMany(made);
-            if (kind < 0 || n == mostSteps || node.worth <= enough)
+            if (kind < 0 || n == mostSteps || node.worth <= enough || stop.getAsBoolean())
                 return new Sketch(wood.boardKinds[i], node.worth, node.sections);
             open.poll();
             split(node, kind);

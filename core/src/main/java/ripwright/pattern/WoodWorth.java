@@ -3,6 +3,7 @@ package ripwright.pattern;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.BooleanSupplier;
 import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 
@@ -61,7 +62,7 @@ final class WoodWorth {
     }
 
     /** Reckons board {@code i} again, if its sections have more of a blank together than is wanted. */
-    void sharpen(int i, long[] prices, int[] most, int mostSteps, long enough) {
+    void sharpen(int i, long[] prices, int[] most, int mostSteps, long enough, BooleanSupplier stop) {
         if (worth[i] <= enough || wood.boards[i].ripped) return;
         int[] made = sketch(i).made(most.length);
         if (IntStream.range(0, made.length).allMatch(k -> made[k] <= most[k])) return;
@@ -74,7 +75,7 @@ final class WoodWorth {
             }
         }
         for (SectionSource each : sources) each.sections().only(i);
-        Sketch best = new WithinBill(wood, i, shapes[i], sources, taken, prices, most).best(mostSteps, enough);
+        Sketch best = new WithinBill(wood, i, shapes[i], sources, taken, prices, most).best(mostSteps, enough, stop);
         worth[i] = best.worth();
         sketches[i] = best;
     }

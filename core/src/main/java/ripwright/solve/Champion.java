@@ -42,7 +42,8 @@ public record Champion(@Nullable PricedLayout[] layouts, long feet, long net, in
         return BigDecimal.valueOf(net, 6).setScale(2, RoundingMode.HALF_UP);
     }
 
-    boolean betterThan(Champion other) {
+    /** Whether it makes more finished wood, or as much for less. */
+    public boolean betterThan(Champion other) {
         return feet != other.feet ? feet > other.feet : net < other.net;
     }
 

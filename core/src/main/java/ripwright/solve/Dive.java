@@ -1,6 +1,5 @@
 package ripwright.solve;
 
-import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
@@ -8,15 +7,10 @@ import java.util.List;
 import java.util.SplittableRandom;
 import java.util.function.BooleanSupplier;
 import org.jspecify.annotations.Nullable;
-import ripwright.bill.Part;
 import ripwright.bound.Floor;
-import ripwright.bound.Proof;
-import ripwright.job.Job;
-import ripwright.measure.Money;
+import ripwright.bound.Residual;
 import ripwright.pattern.JobNumbers;
-import ripwright.pattern.Layout;
 import ripwright.pattern.PricedLayout;
-import ripwright.stock.Board;
 
 /**
  * An answer made board by board: the surest of the layouts a floor rests on are kept, the parts that are left are priced
@@ -27,8 +21,16 @@ import ripwright.stock.Board;
  */
 final class Dive {
     private static final int MOST_PARTS_FOR_PROOF = 24;
-    private static final long NANOSECONDS_FOR_PROOF = 1_000_000_000L; // what it finds by then is good enough
+    private static final int MOST_PARTS_WITH_MONEY = 10; // the same, where offcuts and labor count
+    private static final int QUESTIONS = 400; // the proof may ask whether to end; then the dive goes on
+    private static final int QUESTIONS_WITH_MONEY = 60;
     private static final double SURE = 0.95; // a weight as good as a whole
+    private static final double SHARE_AT_ONCE = 0.08; // of the boards still to be cut
+    private static final double DEAREST_END = 1.5; // of the last few parts, against the program's cost for them
+    private static final int MOST_PARTS_TO_LOOK_AHEAD = 250;
+    private static final int LOOKED_AHEAD = 4;
+    private static final int ROUNDS = 10;
+    private static final int ROUNDS_AHEAD = 3;
     private static final double NOISE = 0.25; // against weights from 0 to 1
 
     private final JobNumbers numbers;
@@ -44,114 +46,82 @@ final class Dive {
     }
 
     /** Down to the last part; what could not be priced is cut greedily. */
-    Champion answer(Champion known, SplittableRandom random) {
+    Champion answer(SplittableRandom random) {
         @Nullable PricedLayout[] kept = new @Nullable PricedLayout[numbers.boards()];
-        int[] missing = numbers.wanted();
-        Rest rest = Rest.of(numbers, kept, missing);
-        Floor here = floor;
+        Residual residual = new Residual(floor);
+        int last = numbers.boardsAlone() ? MOST_PARTS_FOR_PROOF : MOST_PARTS_WITH_MONEY;
+        boolean looksAhead = Arrays.stream(residual.missing()).sum() <= MOST_PARTS_TO_LOOK_AHEAD;
         while (!stop.getAsBoolean()) {
-            if (Arrays.stream(missing).sum() <= MOST_PARTS_FOR_PROOF) {
-                finish(rest, here, known, kept);
-                break;
+            int missing = Arrays.stream(residual.missing()).sum();
+            if (missing == 0) break;
+            Residual.Solution here = residual.solve(ROUNDS, stop);
+            if (missing <= last && finish(residual.missing(), here.cost(), kept)) break;
+            List<Ranked> ranked = ranked(here, residual.missing(), random);
+            if (ranked.isEmpty()) break;
+            if (looksAhead && ranked.get(0).weight < SURE) {
+                residual = ahead(residual, ranked, kept);
+            } else {
+                keep(residual, ranked, kept);
             }
-            if (keep(rest, here, kept, missing, random) == 0) break;
-            if (Arrays.stream(missing).allMatch(count -> count == 0)) break;
-            Rest next = Rest.of(numbers, kept, missing);
-            if (next.boards.isEmpty()) break;
-            rest = next;
-            here = Floor.ofWholeBill(new JobNumbers(rest.job()), stop);
         }
         return greedy.completed(kept, random);
     }
 
-    /** Keeps every sure layout, and the surest one whatever it weighs; how many. */
-    private static int keep(
-            Rest rest, Floor here, @Nullable PricedLayout[] kept, int[] missing, SplittableRandom random) {
-        record Ranked(PricedLayout layout, double weight, double rank) {}
+    private record Ranked(PricedLayout layout, double weight, double rank) {}
+
+    private static List<Ranked> ranked(Residual.Solution here, int[] missing, SplittableRandom random) {
         List<Ranked> ranked = new ArrayList<>();
         for (Floor.WeightedLayout one : here.layouts()) {
-            if (one.weight() < 1e-6) continue;
             double noise = NOISE * random.nextDouble();
-            ranked.add(new Ranked(one.layout(), one.weight(), one.weight() + noise));
+            if (!Rounding.taken(one.layout(), missing.clone())) continue;
+            ranked.add(new Ranked(one.layout(), one.weight(), one.weight() < SURE ? one.weight() + noise : 2));
         }
         ranked.sort(Comparator.comparingDouble(Ranked::rank).reversed());
+        return ranked;
+    }
+
+    /** Keeps that one of the first few layouts with which the rest comes cheapest. */
+    private Residual ahead(Residual residual, List<Ranked> ranked, @Nullable PricedLayout[] kept) {
+        Residual best = residual;
+        PricedLayout layout = null;
+        double least = Double.MAX_VALUE;
+        for (Ranked one : ranked.subList(0, Math.min(LOOKED_AHEAD, ranked.size()))) {
+            Residual next = residual.copy();
+            next.keep(one.layout);
+            double cost = one.layout.net() + next.solve(ROUNDS_AHEAD, stop).cost();
+            if (cost >= least) continue;
+            least = cost;
+            best = next;
+            layout = one.layout;
+        }
+        if (layout != null) kept[layout.layout().board()] = layout;
+        return best;
+    }
+
+    /** Keeps every sure layout, or else a share of the surest ones whatever they weigh. */
+    private static void keep(Residual residual, List<Ranked> ranked, @Nullable PricedLayout[] kept) {
+        double boards = ranked.stream().mapToDouble(Ranked::weight).sum();
+        int unsure = Math.max(1, (int) (boards * SHARE_AT_ONCE));
+        int[] missing = residual.missing();
         int count = 0;
         for (Ranked one : ranked) {
-            if (count > 0 && one.weight() < SURE) continue;
-            PricedLayout layout = rest.inWhole(one.layout());
-            int board = layout.layout().board();
-            if (kept[board] != null || !Rounding.taken(layout, missing)) continue;
-            kept[board] = layout;
+            if (count >= unsure && one.weight < SURE) continue;
+            int board = one.layout.layout().board();
+            if (kept[board] != null || !Rounding.taken(one.layout, missing)) continue;
+            kept[board] = one.layout;
+            residual.keep(one.layout);
             count++;
         }
-        return count;
     }
 
-    private void finish(Rest rest, Floor here, Champion known, @Nullable PricedLayout[] kept) {
-        long spent = 0;
-        for (PricedLayout layout : kept) if (layout != null) spent += layout.net();
-        if (known.net() <= spent) return;
-        Money left = Money.of(BigDecimal.valueOf(known.net() - spent, 6));
-        long begun = System.nanoTime();
-        BooleanSupplier enough = () -> stop.getAsBoolean() || System.nanoTime() - begun > NANOSECONDS_FOR_PROOF;
-        for (PricedLayout layout : new Proof(here, enough).under(left).layouts()) {
-            PricedLayout whole = rest.inWhole(layout);
-            kept[whole.layout().board()] = whole;
-        }
-    }
-
-    /** The parts and boards that are left, as a job of their own. */
-    @SuppressWarnings("ArrayRecordComponent") // never compared
-    private record Rest(JobNumbers whole, List<Integer> parts, List<Integer> boards, int[] missing) {
-        static Rest of(JobNumbers whole, @Nullable PricedLayout[] kept, int[] missing) {
-            List<Integer> parts = new ArrayList<>();
-            for (int p = 0; p < missing.length; p++) if (missing[p] > 0) parts.add(p);
-            List<Integer> boards = new ArrayList<>();
-            for (int b = 0; b < kept.length; b++) if (kept[b] == null) boards.add(b);
-            return new Rest(whole, parts, boards, missing.clone());
-        }
-
-        Job job() {
-            Job all = whole.job();
-            List<Board> stack = new ArrayList<>();
-            List<Board> rack = new ArrayList<>();
-            for (int b : boards) (all.board(b).fromRack() ? rack : stack).add(all.board(b));
-            List<Part> bill = new ArrayList<>();
-            for (int p : parts) bill.add(all.parts().get(p).times(missing[p]));
-            return new Job(
-                    all.name(),
-                    all.units(),
-                    all.saw(),
-                    all.testRip(),
-                    all.keep(),
-                    all.prices(),
-                    all.salvage(),
-                    all.labor(),
-                    stack,
-                    rack,
-                    bill,
-                    all.limits());
-        }
-
-        /** The layout of a board of the rest, in the numbers of the whole job. */
-        PricedLayout inWhole(PricedLayout layout) {
-            List<Layout.Section> sections = layout.layout().sections().stream()
-                    .map(section -> new Layout.Section(
-                            section.from(),
-                            section.to(),
-                            section.referenceEdge(),
-                            section.edgeLoss(),
-                            section.strips().stream().map(this::inWhole).toList()))
-                    .toList();
-            return whole.priced(new Layout(boards.get(layout.layout().board()), sections));
-        }
-
-        private Layout.Strip inWhole(Layout.Strip strip) {
-            return new Layout.Strip(
-                    strip.width(),
-                    strip.blanks().stream()
-                            .map(blank -> new Layout.Blank(parts.get(blank.part()), blank.from()))
-                            .toList());
-        }
+    /** Whether the proof found how to cut what is left. */
+    private boolean finish(int[] missing, double cost, @Nullable PricedLayout[] kept) {
+        List<Integer> boards = new ArrayList<>();
+        for (int b = 0; b < kept.length; b++) if (kept[b] == null) boards.add(b);
+        long most = (long) (cost * DEAREST_END) + numbers.settingCost() * missing.length;
+        List<PricedLayout> found = Rest.of(numbers, boards, missing)
+                .cheapest(most, new Patience(stop, numbers.boardsAlone() ? QUESTIONS : QUESTIONS_WITH_MONEY));
+        for (PricedLayout layout : found) kept[layout.layout().board()] = layout;
+        return !found.isEmpty();
     }
 }

@@ -35,6 +35,8 @@ public final class Search {
     public record Effort(long seed, int threads, long mostRecuts, int patience, int movesPerBlank) {}
 
     private static final int MOST_PARTS_FOR_DIVES = 250;
+    private static final int MANY = 50; // small recuts
+    private static final int FEW = 20;
 
     private final Workbench workbench;
     private final Effort effort;
@@ -103,10 +105,17 @@ public final class Search {
         List<Future<Champion>> running = new ArrayList<>();
         for (int t = 0; t < effort.threads(); t++) {
             long seed = random.nextLong();
-            boolean rounded = rests.isPresent() && (round * effort.threads() + t) % 2 == 1;
-            double heat = Anneal.HEATS[(round * effort.threads() + t) % Anneal.HEATS.length];
-            Anneal anneal = new Anneal(workbench, heat, moves, watch);
-            running.add(threads.submit(() -> anneal.from(rounded ? rounded(rests.get(), from, seed) : from, seed)));
+            int turn = round * effort.threads() + t;
+            Anneal anneal = new Anneal(workbench, Anneal.HEATS[turn % Anneal.HEATS.length], moves, watch);
+            running.add(threads.submit(() -> {
+                if (rests.isEmpty()) return anneal.from(from, seed);
+                SplittableRandom chance = new SplittableRandom(seed);
+                boolean small = !workbench.numbers().grouped();
+                if (turn % 4 == 0 && small) return small(rests.get(), MANY, from, chance);
+                if (turn % 2 == 0) return anneal.from(from, seed);
+                Champion other = anneal.from(rounded(rests.get(), chance), seed);
+                return small ? small(rests.get(), FEW, other, chance) : other;
+            }));
         }
         Champion best = from;
         for (Future<Champion> one : running) {
@@ -117,13 +126,23 @@ public final class Search {
     }
 
     /** An answer to begin with that owes little to those so far. */
-    private Champion rounded(Floor floor, Champion best, long seed) {
+    private Champion rounded(Floor floor, SplittableRandom random) {
         JobNumbers numbers = workbench.numbers();
         Greedy greedy = new Greedy(workbench, stop);
-        boolean dives = Arrays.stream(numbers.wanted()).sum() <= MOST_PARTS_FOR_DIVES && !numbers.grouped();
+        boolean dives = wanted() <= MOST_PARTS_FOR_DIVES && !numbers.grouped();
         return dives
-                ? new Dive(numbers, greedy, floor, stop).answer(best, new SplittableRandom(seed))
-                : new Rounding(numbers, greedy, floor).best(new SplittableRandom(seed));
+                ? new Dive(numbers, greedy, floor, stop).answer(random)
+                : new Rounding(numbers, greedy, floor).best(random);
+    }
+
+    /** An answer with some boards cut again by the proof, if it makes the whole bill. */
+    private Champion small(Floor floor, int tries, Champion from, SplittableRandom random) {
+        if (from.blanks() < wanted()) return from;
+        return new SmallRecut(workbench.numbers(), floor, stop).better(from, tries, random);
+    }
+
+    private int wanted() {
+        return Arrays.stream(workbench.numbers().wanted()).sum();
     }
 
     private static @Nullable Champion result(Future<Champion> one) {
@@ -138,7 +157,6 @@ public final class Search {
     }
 
     private long moves() {
-        return (long) effort.movesPerBlank()
-                * (50 + Arrays.stream(workbench.numbers().wanted()).sum());
+        return (long) effort.movesPerBlank() * (50 + wanted());
     }
 }

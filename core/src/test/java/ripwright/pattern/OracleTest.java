@@ -87,7 +87,7 @@ class OracleTest {
                 int[] most = new int[asked.kinds.parts()];
                 Arrays.fill(most, count);
                 asked.worth(prices(board));
-                asked.oracle.sharpen(0, asked.inCoins(prices(board)), most, 10_000, 0);
+                asked.oracle.sharpen(0, asked.inCoins(prices(board)), most, 10_000, 0, () -> false);
                 double worth = asked.coins.money(asked.oracle.worth(0)).value().doubleValue();
                 double uncut = board.salvage() * board.length() * board.width();
                 if (asked.oracle.cuts(0))

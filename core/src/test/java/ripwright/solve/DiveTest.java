@@ -2,11 +2,14 @@ package ripwright.solve;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.Arrays;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
 import ripwright.bound.Floor;
 import ripwright.job.Job;
 import ripwright.pattern.JobNumbers;
+import ripwright.testing.Constructed;
+import ripwright.testing.ConstructedJobs;
 import ripwright.testing.Feature;
 import ripwright.testing.Features;
 import ripwright.testing.JobSize;
@@ -34,11 +37,35 @@ class DiveTest {
             Job job = job(random, size);
             JobNumbers numbers = new JobNumbers(job);
             Greedy greedy = new Greedy(new Workbench(numbers), () -> false);
-            Champion known = greedy.best(random.split());
             Floor floor = Floor.ofWholeBill(numbers, () -> false);
-            Champion answer = new Dive(numbers, greedy, floor, () -> false).answer(known, random.split());
+            Champion answer = new Dive(numbers, greedy, floor, () -> false).answer(random.split());
             check(job, numbers, answer);
         });
+    }
+
+    @Test
+    void a_few_boards_cut_again_by_the_proof_are_no_dearer_and_could_be_cut() {
+        Seeds.each(16, (random, size) -> {
+            Job job = job(random, size);
+            JobNumbers numbers = new JobNumbers(job);
+            Champion known = new Greedy(new Workbench(numbers), () -> false).best(random.split());
+            if (known.blanks() < Arrays.stream(numbers.wanted()).sum()) return;
+            Floor floor = Floor.ofWholeBill(numbers, () -> false);
+            Champion answer = new SmallRecut(numbers, floor, () -> false).better(known, 4, random.split());
+            check(job, numbers, answer);
+            assertThat(answer.blanks()).isEqualTo(known.blanks());
+            assertThat(answer.net()).isLessThanOrEqualTo(known.net());
+        });
+    }
+
+    @Test
+    void a_few_boards_cut_again_by_the_proof_end_at_the_known_best_of_a_small_job() {
+        Constructed built = ConstructedJobs.constructed(new SplittableRandom(7), new JobSize(20, 8), Features.NONE);
+        JobNumbers numbers = new JobNumbers(built.job());
+        Champion known = new Greedy(new Workbench(numbers), () -> false).best(new SplittableRandom(1));
+        Floor floor = Floor.ofWholeBill(numbers, () -> false);
+        Champion answer = new SmallRecut(numbers, floor, () -> false).better(known, 40, new SplittableRandom(1));
+        assertThat(answer.cost()).isEqualByComparingTo(built.best().rounded());
     }
 
     @Test
