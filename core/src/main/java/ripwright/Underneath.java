@@ -6,6 +6,7 @@ import java.util.Arrays;
 import java.util.HashSet;
 import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
+import java.util.function.BooleanSupplier;
 import org.apache.commons.numbers.fraction.BigFraction;
 import org.jspecify.annotations.Nullable;
 import ripwright.bound.Floor;
@@ -28,6 +29,8 @@ final class Underneath {
     private final boolean counted; // whether recuts are counted, so that no clock is to matter
     private final CompletableFuture<Floor> wholeBill;
     private final BigFraction grain;
+    private volatile BigDecimal known = BigDecimal.ZERO; // the highest floor so far, to the cent
+    private volatile BigDecimal reached = BigDecimal.ZERO; // what the best answer costs that makes the whole bill, or 0
     private @Nullable Money raised; // by a proof
 
     Underneath(JobNumbers numbers, Clock clock, Options options) {
@@ -36,8 +39,10 @@ final class Underneath {
         job = numbers.job();
         grain = grain(job);
         counted = options.mostRecuts() > 0;
+        BooleanSupplier late = clock.until(end(0));
         wholeBill = CompletableFuture.supplyAsync(
-                () -> Floor.ofWholeBill(numbers, clock.until(end(0))), Underneath::inBackground);
+                () -> Floor.ofWholeBill(numbers, () -> late.getAsBoolean() || met(), this::raise),
+                Underneath::inBackground);
     }
 
     private static void inBackground(Runnable work) {
@@ -66,9 +71,23 @@ final class Underneath {
         return found ? Optional.of(wholeBill.join()) : Optional.empty();
     }
 
-    /** The same in money, to the cent; 0 before it is found. */
+    private void raise(Money floor) {
+        known = printed(floor).roundedDown();
+    }
+
+    /** The highest that is known of it so far, to the cent; 0 while nothing is. */
     BigDecimal known() {
-        return found().map(floor -> printed(floor.value()).roundedDown()).orElse(BigDecimal.ZERO);
+        return known;
+    }
+
+    /** The search is at an answer that costs so much and makes the whole bill; 0 when it begins anew. */
+    void reached(BigDecimal cost) {
+        reached = cost;
+    }
+
+    /** Whether that answer costs no more than what is known of the floor. */
+    boolean met() {
+        return reached.signum() > 0 && reached.compareTo(known) <= 0;
     }
 
     /** The cheapest answer, where a proof finds one that is cheaper; else the same. Raises the floor as far as it comes. */
