@@ -1,5 +1,7 @@
 package ripwright.solve;
 
+import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.SplittableRandom;
 import java.util.function.BooleanSupplier;
@@ -30,21 +32,51 @@ final class RippedDive {
         this.stop = stop;
     }
 
-    /** The best of {@code best} and what comes of one dive, where no answer costs less than {@code least}. */
+    /** What is cut, and the program over the rest. */
+    private record Level(StripsCut cut, StripProgram program) {}
+
+    /**
+     * The best of {@code best} and what comes of one dive, where no answer costs less than {@code least}. A dive that is given
+     * up goes on one level higher, then two, four, ... as long as there are levels.
+     */
     StripsCut better(StripsCut best, StripProgram whole, long least, SplittableRandom random) {
-        StripsCut cut = new StripsCut(stock);
         StripsCut better = best;
-        StripProgram program = whole;
-        while (!stop.getAsBoolean()) {
-            long most = better.complete() ? better.cost() - cut.cost() : Long.MAX_VALUE;
-            if (program.floor(step) >= most || !keep(program.strips(), cut, random)) break;
-            StripsCut filled = bestFit.completed(cut);
-            if (filled.betterThan(better)) better = filled;
-            if (cut.complete() || (better.complete() && better.cost() <= least)) break;
-            program = program.rest(cut.left(), cut.free());
-            program.solve(step, better.complete() ? better.cost() - cut.cost() : Long.MAX_VALUE, stop);
+        List<Level> levels = new ArrayList<>(List.of(new Level(new StripsCut(stock), whole)));
+        for (int back = 1; !levels.isEmpty() && !done(better, least); back *= 2) {
+            better = down(levels, better, least, random);
+            for (int i = 0; i < back && !levels.isEmpty(); i++) levels.remove(levels.size() - 1);
         }
         return better;
+    }
+
+    private boolean done(StripsCut better, long least) {
+        return stop.getAsBoolean() || (better.complete() && better.cost() <= least);
+    }
+
+    private StripsCut down(List<Level> levels, StripsCut best, long least, SplittableRandom random) {
+        StripsCut better = best;
+        int tried = Integer.MAX_VALUE; // blanks left when they were last filled by best fit
+        while (!done(better, least)) {
+            Level level = levels.get(levels.size() - 1);
+            StripsCut cut = level.cut.copy();
+            if (level.program.floor(step) >= spare(better, cut) || !keep(level.program.strips(), cut, random)) break;
+            int left = Arrays.stream(cut.left()).sum();
+            if (left <= 0.8 * tried) {
+                StripsCut filled = bestFit.completed(cut);
+                if (filled.betterThan(better)) better = filled;
+                tried = left;
+            }
+            if (left == 0) break;
+            StripProgram rest = level.program.rest(cut.left(), cut.free());
+            rest.solve(step, spare(better, cut), stop);
+            levels.add(new Level(cut, rest));
+        }
+        return better;
+    }
+
+    /** What the rest has to cost less than. */
+    private static long spare(StripsCut best, StripsCut cut) {
+        return best.complete() ? best.cost() - cut.cost() : Long.MAX_VALUE;
     }
 
     /** Cuts whole copies of strips, and what is as good as whole; where there is none, the surest. Whether any. */

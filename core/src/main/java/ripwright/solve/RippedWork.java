@@ -15,8 +15,8 @@ import ripwright.pattern.RippedStock;
  * defects and parts that belong together.
  */
 final class RippedWork {
-    private static final long STEPS_OF_CORRECTION = 20_000_000; // of knapsacks, after the first pass
-    private static final int PASSES_OF_CORRECTION = 6;
+    private static final long STEPS_OF_CORRECTION = 10_000_000; // of knapsacks, after the first pass
+    private static final int PASSES_OF_CORRECTION = 4;
     private static final int MOST_KINDS_FOR_DIVES = 600;
     private static final int DIVES = 24;
 
