@@ -195,8 +195,4 @@ public final class StripProgram {
         strips.sort(Comparator.comparing(strip -> -strip.weight()));
         return strips;
     }
-
-    public int columns() {
-        return columns.size();
-    }
 }

@@ -84,18 +84,17 @@ public final class RippedStock {
         List<Integer> open = new ArrayList<>();
         for (int k = 0; k < kinds.parts(); k++) if (numbers.parts[kinds.partsOf(k)[0]].group < 0) open.add(k);
         List<RippedStock> all = new ArrayList<>();
+        boolean[] found = new boolean[kinds.boards()];
         while (!open.isEmpty()) {
             List<Integer> parts = new ArrayList<>(List.of(open.remove(0)));
             List<Integer> theirs = new ArrayList<>();
             for (int i = 0; i < parts.size(); i++) {
                 for (int s : boards) {
-                    if (theirs.contains(s) || !fits(numbers, kinds, parts.get(i), s)) continue;
+                    if (found[s] || !fits(numbers, kinds, parts.get(i), s)) continue;
+                    found[s] = true;
                     theirs.add(s);
-                    List<Integer> more = open.stream()
-                            .filter(k -> fits(numbers, kinds, k, s))
-                            .toList();
-                    parts.addAll(more);
-                    open.removeAll(more);
+                    for (int k : open) if (fits(numbers, kinds, k, s)) parts.add(k);
+                    open.removeIf(k -> fits(numbers, kinds, k, s));
                 }
             }
             if (!theirs.isEmpty()) all.add(new RippedStock(numbers, kinds, parts, theirs));

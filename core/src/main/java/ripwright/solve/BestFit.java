@@ -39,6 +39,8 @@ final class BestFit {
     /** What was begun, completed as far as there are boards. */
     StripsCut completed(StripsCut begun) {
         List<Open> open = new ArrayList<>();
+        List<Open> full = new ArrayList<>();
+        int shortest = shortestLeft(begun);
         int[] free = begun.free();
         for (int k : longestFirst) {
             for (int n = begun.left(k); n > 0; n--) {
@@ -52,14 +54,22 @@ final class BestFit {
                 }
                 strip.kinds.add(k);
                 strip.room -= stock.ticks(k);
+                if (strip.room < shortest && open.remove(strip)) full.add(strip);
             }
         }
         StripsCut completed = begun.copy();
-        for (Open strip : open)
+        full.addAll(open);
+        for (Open strip : full)
             completed.cut(new RippedStock.Strip(
                     strip.boardKind,
                     strip.kinds.stream().mapToInt(k -> k).sorted().toArray()));
         return completed.onCheapest();
+    }
+
+    private int shortestLeft(StripsCut begun) {
+        int shortest = Integer.MAX_VALUE;
+        for (int k : longestFirst) if (begun.left(k) > 0) shortest = Math.min(shortest, stock.ticks(k));
+        return shortest;
     }
 
     private @Nullable Open tightest(List<Open> open, int k) {

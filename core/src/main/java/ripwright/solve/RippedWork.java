@@ -17,6 +17,7 @@ import ripwright.pattern.RippedStock;
 final class RippedWork {
     private static final long STEPS_OF_CORRECTION = 10_000_000; // of knapsacks, after the first pass
     private static final int PASSES_OF_CORRECTION = 4;
+    private static final long MOST_STEPS_OF_A_PASS = 2_000_000_000;
     private static final int MOST_KINDS_FOR_DIVES = 600;
     private static final int DIVES = 24;
 
@@ -109,6 +110,7 @@ final class RippedWork {
         }
 
         private void correct(long least) {
+            if (stepsOfPass(best) > MOST_STEPS_OF_A_PASS) return;
             ValueCorrection correction = new ValueCorrection(stock, random.split(), stop);
             long steps = 0;
             for (int i = 0; i < PASSES_OF_CORRECTION && steps < STEPS_OF_CORRECTION && !done(least); i++) {

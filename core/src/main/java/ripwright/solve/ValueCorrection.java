@@ -15,6 +15,8 @@ import ripwright.pattern.StripPrices;
  *     Computing 19 (2007) 27-35; the correction from memory"
  */
 final class ValueCorrection {
+    private static final int OFTEN = 8;
+
     private final RippedStock stock;
     private final StripPrices best;
     private final SplittableRandom random;
@@ -44,9 +46,20 @@ final class ValueCorrection {
             if (dearest < 0) break;
             RippedStock.Strip strip = best.strip(dearest);
             correct(strip, power);
-            cut.cut(strip);
+            for (int n = copies(strip, cut); n > 0 && cut.cut(strip); n--) {}
         }
         return cut.complete() ? cut.onCheapest() : cut;
+    }
+
+    /** One; of what could be cut often, a part at once. */
+    private static int copies(RippedStock.Strip strip, StripsCut cut) {
+        int[] kinds = strip.partKinds();
+        int most = Integer.MAX_VALUE;
+        for (int i = 0, same = 0; i < kinds.length; i++) {
+            same = i > 0 && kinds[i] == kinds[i - 1] ? same + 1 : 1;
+            most = Math.min(most, cut.left(kinds[i]) / same);
+        }
+        return Math.max(1, most / OFTEN);
     }
 
     private double rate(int boardKind) {
