@@ -32,7 +32,6 @@ final class Planning {
     private final JobNumbers everything;
     private final Underneath underneath;
     private Withheld withheld = Withheld.NOTHING; // so that test rips have wood
-    private volatile BigDecimal cost = BigDecimal.ZERO; // of the best answer that makes the whole bill, or 0
 
     Planning(Job job, Options options) {
         this.job = job;
@@ -111,8 +110,8 @@ final class Planning {
                 options.mostRecuts() > 0 ? options.mostRecuts() : Long.MAX_VALUE,
                 patience,
                 MOVES_PER_BLANK);
-        cost = BigDecimal.ZERO;
-        return new Search(numbers, effort, this::floor, () -> end.getAsBoolean() || cheapest(), this::tell);
+        underneath.reached(BigDecimal.ZERO);
+        return new Search(numbers, effort, this::floor, () -> end.getAsBoolean() || underneath.met(), this::tell);
     }
 
     /** For the search to build on, unless its path is not to hang on when the floor is found. */
@@ -124,13 +123,8 @@ final class Planning {
         return given.orElse(Math.min(MOST_THREADS, Runtime.getRuntime().availableProcessors()));
     }
 
-    /** Whether the best answer makes the whole bill at the floor. */
-    private boolean cheapest() {
-        return cost.signum() > 0 && cost.compareTo(underneath.known()) <= 0;
-    }
-
     private void tell(Champion champion) {
-        if (champion.blanks() == underneath.wanted()) cost = champion.cost();
+        if (champion.blanks() == underneath.wanted()) underneath.reached(champion.cost());
         Progress progress = new Progress(
                 clock.duration(), champion.cost(), underneath.known(), champion.blanks(), underneath.wanted());
         try {

@@ -6,9 +6,11 @@ import java.util.Arrays;
 import java.util.HashSet;
 import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
+import java.util.function.BooleanSupplier;
 import org.apache.commons.numbers.fraction.BigFraction;
 import org.jspecify.annotations.Nullable;
 import ripwright.bound.Floor;
+import ripwright.bound.Patience;
 import ripwright.bound.Proof;
 import ripwright.job.Job;
 import ripwright.measure.Money;
@@ -20,6 +22,7 @@ import ripwright.stock.Board;
 /** The floor under a job's plans: found on a thread of its own beside the search, and raised by a proof on small jobs. */
 final class Underneath {
     private static final int MOST_PARTS_PROVEN = 110;
+    private static final int QUESTIONS = 1_000; // of a proof, where recuts are counted and not seconds
     private static final double SECONDS = 6; // for the floor, and again for the proof, where no time is given
 
     private final Job job;
@@ -28,6 +31,8 @@ final class Underneath {
     private final boolean counted; // whether recuts are counted, so that no clock is to matter
     private final CompletableFuture<Floor> wholeBill;
     private final BigFraction grain;
+    private volatile BigDecimal known = BigDecimal.ZERO; // the highest floor so far, to the cent
+    private volatile BigDecimal reached = BigDecimal.ZERO; // what the best answer costs that makes the whole bill, or 0
     private volatile @Nullable Money raised; // by a proof
 
     Underneath(JobNumbers numbers, Clock clock, Options options) {
@@ -36,8 +41,10 @@ final class Underneath {
         job = numbers.job();
         grain = grain(job);
         counted = options.mostRecuts() > 0;
+        BooleanSupplier late = clock.until(end(0));
         wholeBill = CompletableFuture.supplyAsync(
-                () -> Floor.ofWholeBill(numbers, clock.until(end(0))), Underneath::inBackground);
+                () -> Floor.ofWholeBill(numbers, () -> late.getAsBoolean() || met(), this::raise),
+                Underneath::inBackground);
     }
 
     private static void inBackground(Runnable work) {
@@ -66,9 +73,28 @@ final class Underneath {
         return found ? Optional.of(wholeBill.join()) : Optional.empty();
     }
 
-    /** The same in money, to the cent; 0 before it is found. */
+    private void raise(Money floor) {
+        known = printed(floor).roundedDown();
+    }
+
+    /** The highest that is known of it so far, to the cent; 0 while nothing is. */
     BigDecimal known() {
-        return found().map(floor -> printed(floor.value()).roundedDown()).orElse(BigDecimal.ZERO);
+        return known;
+    }
+
+    /** The search is at an answer that costs so much and makes the whole bill; 0 when it begins anew. */
+    void reached(BigDecimal cost) {
+        reached = cost;
+    }
+
+    /** Whether that answer costs no more than what is known of the floor. */
+    boolean met() {
+        return reached.signum() > 0 && reached.compareTo(known) <= 0;
+    }
+
+    private BooleanSupplier endOfProof() {
+        BooleanSupplier end = clock.until(end(clock.elapsed()));
+        return counted ? new Patience(end, QUESTIONS) : end;
     }
 
     /** As {@link #proven}, on a thread of its own. */
@@ -80,7 +106,7 @@ final class Underneath {
     Champion proven(Champion best) {
         if (!provable() || best.blanks() < wanted() || best.cost().compareTo(known()) <= 0) return best;
         Money net = Money.of(BigDecimal.valueOf(best.net(), 6));
-        Proof.Answer answer = new Proof(wholeBill.join(), clock.until(end(clock.elapsed()))).under(net);
+        Proof.Answer answer = new Proof(wholeBill.join(), endOfProof()).under(net);
         raised = answer.bound();
         if (answer.layouts().isEmpty()) return best;
         @Nullable PricedLayout[] layouts = new @Nullable PricedLayout[numbers.boards()];

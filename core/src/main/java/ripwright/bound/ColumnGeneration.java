@@ -3,6 +3,7 @@ package ripwright.bound;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.BooleanSupplier;
+import java.util.function.LongConsumer;
 import ripwright.pattern.Oracle;
 
 /**
@@ -76,8 +77,8 @@ final class ColumnGeneration {
         return program.columns();
     }
 
-    /** Raises the floor until it cannot be raised further, or {@code stop} says so. */
-    Certificate run(BooleanSupplier stop) {
+    /** Raises the floor until it cannot be raised further, or {@code stop} says so; tells every higher one. */
+    Certificate run(BooleanSupplier stop, LongConsumer raised) {
         join(best.prices(), best.prices());
         double near = 0.5; // how near to the best prices so far
         while (!stop.getAsBoolean()) {
@@ -89,7 +90,10 @@ final class ColumnGeneration {
             Certificate now = Certificate.of(demand, middle, oracle);
             asked.add(now);
             boolean joined = join(middle, prices);
-            if (now.coins() > best.coins()) best = now;
+            if (now.coins() > best.coins()) {
+                best = now;
+                raised.accept(best.coins());
+            }
             if (!joined && near == 0) break;
             near = joined ? 0.5 : 0;
         }

@@ -6,12 +6,14 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.BooleanSupplier;
+import java.util.function.Consumer;
 import ripwright.bill.Part;
 import ripwright.measure.BoardFeet;
 import ripwright.measure.Money;
 import ripwright.pattern.JobNumbers;
 import ripwright.pattern.Oracle;
 import ripwright.pattern.PricedLayout;
+import ripwright.pattern.RippedStock;
 import ripwright.pattern.Sketch;
 import ripwright.stock.Board;
 
@@ -36,25 +38,33 @@ public final class Floor {
     private final ColumnGeneration generation;
     private final Certificate certificate;
 
-    private Floor(Demand demand, BooleanSupplier stop) {
+    private Floor(Demand demand, BooleanSupplier stop, Consumer<Money> raised) {
         this.demand = demand;
         oracle = new Oracle(demand.numbers, demand.kinds, demand.coins);
         Certificate start = Certificate.of(demand, firstPrices(demand), oracle);
+        raised.accept(demand.coins.money(start.coins()));
         generation = new ColumnGeneration(demand, oracle, start);
-        certificate = generation.run(stop);
+        certificate = generation.run(stop, coins -> raised.accept(demand.coins.money(coins)));
     }
 
     /** Under every plan that makes the whole bill; when {@code stop} says so, the best that was found by then. */
     public static Floor ofWholeBill(JobNumbers numbers, BooleanSupplier stop) {
-        return new Floor(Demand.wholeBill(numbers), stop);
+        return ofWholeBill(numbers, stop, raised -> {});
+    }
+
+    /** The same; {@code raised} is told of every floor on the way that is higher than those before. */
+    public static Floor ofWholeBill(JobNumbers numbers, BooleanSupplier stop, Consumer<Money> raised) {
+        return new Floor(Demand.wholeBill(numbers), stop, raised);
     }
 
     /** Under every plan that makes that much finished wood, in the unit of {@link JobNumbers#feet}. */
     public static Floor ofFeet(JobNumbers numbers, long feet, BooleanSupplier stop) {
-        return new Floor(Demand.ofFeet(numbers, feet), stop);
+        return new Floor(Demand.ofFeet(numbers, feet), stop, raised -> {});
     }
 
     private static long[] firstPrices(Demand demand) {
+        long[] byLength = pricesByLength(demand);
+        if (Arrays.stream(byLength).allMatch(price -> price > 0)) return byLength;
         double cheapest = Double.MAX_VALUE; // coins for a board foot
         for (int b = 0; b < demand.copies.length; b++) {
             Board board = demand.numbers.job().boards().get(demand.kinds.boardsOf(b)[0]);
@@ -66,6 +76,22 @@ public final class Floor {
             Part part = demand.numbers.job().parts().get(demand.kinds.partsOf(k)[0]);
             double feet = part.boardFeet().value().doubleValue();
             prices[k] = Math.round(feet * cheapest * FIRST_PRICE);
+        }
+        return prices;
+    }
+
+    /**
+     * Of parts that come from clear ripped stock alone, what their lengths cost on the boards where they are cheapest: as long
+     * as strips can be filled, no prices give a higher floor. 0 of others.
+     */
+    private static long[] pricesByLength(Demand demand) {
+        long[] prices = new long[demand.wanted.length];
+        for (RippedStock stock : RippedStock.all(demand.numbers)) {
+            for (int k = 0; k < stock.parts() && stock.alone(); k++) {
+                double millionths = stock.leastCost(k);
+                prices[demand.kinds.kindOfPart(stock.partsOf(k)[0])] =
+                        (long) (millionths * demand.coins.perMillionth());
+            }
         }
         return prices;
     }

@@ -8,6 +8,7 @@ import java.util.SplittableRandom;
 import java.util.function.BooleanSupplier;
 import org.jspecify.annotations.Nullable;
 import ripwright.bound.Floor;
+import ripwright.bound.Patience;
 import ripwright.bound.Residual;
 import ripwright.pattern.JobNumbers;
 import ripwright.pattern.PricedLayout;

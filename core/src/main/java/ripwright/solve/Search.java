@@ -39,6 +39,7 @@ public final class Search {
     private static final int FEW = 20;
 
     private final Workbench workbench;
+    private final RippedWork ripped;
     private final Effort effort;
     private final Supplier<Optional<Floor>> floor;
     private final BooleanSupplier stop;
@@ -58,6 +59,7 @@ public final class Search {
             BooleanSupplier stop,
             Consumer<Champion> listener) {
         workbench = new Workbench(numbers);
+        ripped = new RippedWork(numbers, stop);
         this.effort = effort;
         this.floor = floor;
         this.stop = stop;
@@ -67,7 +69,18 @@ public final class Search {
     /** The best answer found. */
     public Champion best() {
         SplittableRandom random = new SplittableRandom(effort.seed());
-        return better(new Greedy(workbench, stop).best(random.split()), random);
+        return better(start(random), random);
+    }
+
+    /** Strips of ripped stock filled for themselves, as far as there is any; the rest, and all for comparison, greedily. */
+    private Champion start(SplittableRandom random) {
+        Greedy greedy = new Greedy(workbench, stop);
+        if (!ripped.any()) return greedy.best(random.split());
+        Champion filled = Champion.of(workbench.numbers(), ripped.layouts(random.split()));
+        if (ripped.all() && filled.blanks() == wanted()) return filled;
+        filled = greedy.completed(filled.layouts(), random.split());
+        Champion other = greedy.best(random.split());
+        return other.betterThan(filled) ? other : filled;
     }
 
     /** The best answer found from one that may leave boards whole and parts unmade. */
@@ -128,6 +141,7 @@ public final class Search {
     /** An answer to begin with that owes little to those so far. */
     private Champion rounded(Floor floor, SplittableRandom random) {
         JobNumbers numbers = workbench.numbers();
+        if (ripped.all()) return Champion.of(numbers, ripped.layouts(random));
         Greedy greedy = new Greedy(workbench, stop);
         boolean dives = wanted() <= MOST_PARTS_FOR_DIVES && !numbers.grouped();
         return dives

@@ -1,17 +1,19 @@
-package ripwright.solve;
+package ripwright.bound;
 
 import java.util.function.BooleanSupplier;
 
 /** Ends a piece of work after it has asked so often whether to end, or when it must: the same on every machine. */
-final class Patience implements BooleanSupplier {
+public final class Patience implements BooleanSupplier {
     private final BooleanSupplier stop;
     private long left;
 
     /**
+     * For one piece of work.
+     *
      * @param stop when it must end
      * @param questions how often it may ask before it is to end
      */
-    Patience(BooleanSupplier stop, long questions) {
+    public Patience(BooleanSupplier stop, long questions) {
         this.stop = stop;
         left = questions;
     }

@@ -1,0 +1,98 @@
+package ripwright.solve;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.SplittableRandom;
+import java.util.function.BooleanSupplier;
+import java.util.stream.IntStream;
+import ripwright.bound.StripProgram;
+import ripwright.pattern.RippedStock;
+
+/**
+ * Strips of ripped stock made a few at a time: those a linear program is surest of are cut, what is left is priced again,
+ * and so on. Given up as soon as what is cut and the floor under the rest come to no less than the best answer.
+ *
+ * @see "C. Joncour et al., Column generation based primal heuristics, Electronic Notes in Discrete Mathematics 36 (2010)
+ *     695-702; from memory"
+ */
+final class RippedDive {
+    private static final double SURE = 0.95; // a weight as good as a whole
+    private static final double NOISE = 0.3; // against weights from 0 to 1
+
+    private final RippedStock stock;
+    private final BestFit bestFit;
+    private final long step; // millionths that every cost is a multiple of
+    private final BooleanSupplier stop;
+
+    RippedDive(RippedStock stock, BestFit bestFit, long step, BooleanSupplier stop) {
+        this.stock = stock;
+        this.bestFit = bestFit;
+        this.step = step;
+        this.stop = stop;
+    }
+
+    /** What is cut, and the program over the rest. */
+    private record Level(StripsCut cut, StripProgram program) {}
+
+    /**
+     * The best of {@code best} and what comes of one dive, where no answer costs less than {@code least}. A dive that is given
+     * up goes on one level higher, then two, four, ... as long as there are levels.
+     */
+    StripsCut better(StripsCut best, StripProgram whole, long least, SplittableRandom random) {
+        StripsCut better = best;
+        List<Level> levels = new ArrayList<>(List.of(new Level(new StripsCut(stock), whole)));
+        for (int back = 1; !levels.isEmpty() && !done(better, least); back *= 2) {
+            better = down(levels, better, least, random);
+            for (int i = 0; i < back && !levels.isEmpty(); i++) levels.remove(levels.size() - 1);
+        }
+        return better;
+    }
+
+    private boolean done(StripsCut better, long least) {
+        return stop.getAsBoolean() || (better.complete() && better.cost() <= least);
+    }
+
+    private StripsCut down(List<Level> levels, StripsCut best, long least, SplittableRandom random) {
+        StripsCut better = best;
+        int tried = Integer.MAX_VALUE; // blanks left when they were last filled by best fit
+        while (!done(better, least)) {
+            Level level = levels.get(levels.size() - 1);
+            StripsCut cut = level.cut.copy();
+            if (level.program.floor(step) >= spare(better, cut) || !keep(level.program.strips(), cut, random)) break;
+            int left = Arrays.stream(cut.left()).sum();
+            if (left <= 0.8 * tried) {
+                StripsCut filled = bestFit.completed(cut);
+                if (filled.betterThan(better)) better = filled;
+                tried = left;
+            }
+            if (left == 0) break;
+            StripProgram rest = level.program.rest(cut.left(), cut.free());
+            rest.solve(step, spare(better, cut), stop);
+            levels.add(new Level(cut, rest));
+        }
+        return better;
+    }
+
+    /** What the rest has to cost less than. */
+    private static long spare(StripsCut best, StripsCut cut) {
+        return best.complete() ? best.cost() - cut.cost() : Long.MAX_VALUE;
+    }
+
+    /** Cuts whole copies of strips, and what is as good as whole; where there is none, the surest. Whether any. */
+    private static boolean keep(List<StripProgram.Weighted> strips, StripsCut cut, SplittableRandom random) {
+        boolean any = false;
+        for (StripProgram.Weighted one : strips) {
+            int whole = (int) Math.floor(one.weight() + 1 - SURE);
+            for (int n = 0; n < whole && cut.cut(one.strip()); n++) any = true;
+        }
+        if (any) return true;
+        double[] rank = strips.stream()
+                .mapToDouble(one -> one.weight() + NOISE * random.nextDouble())
+                .toArray();
+        return IntStream.range(0, rank.length)
+                .boxed()
+                .sorted((a, b) -> Double.compare(rank[b], rank[a]))
+                .anyMatch(i -> cut.cut(strips.get(i).strip()));
+    }
+}
