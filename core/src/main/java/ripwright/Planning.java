@@ -6,7 +6,6 @@ import java.util.OptionalInt;
 import ripwright.bound.Floor;
 import ripwright.job.Job;
 import ripwright.job.Limits;
-import ripwright.measure.Money;
 import ripwright.pattern.JobNumbers;
 import ripwright.pattern.Withheld;
 import ripwright.plan.Plan;
@@ -41,8 +40,7 @@ final class Planning {
     }
 
     Plan plan() {
-        Champion best = withTestWoodInSight();
-        if (withheld.equals(Withheld.NOTHING)) best = underneath.proven(best);
+        Champion best = underneath.proven(search(patience()).best());
         while (true) {
             try {
                 Plan plan = new Sequencer(job, best.cut(), underneath.under(best)).plan();
@@ -50,20 +48,6 @@ final class Planning {
                 return plan;
             } catch (NoTestWoodException e) {
                 best = withWoodWithheld(best, e);
-            }
-        }
-    }
-
-    /** The search's best; where settings are tested, after a look whether a quick answer would have wood for that. */
-    private Champion withTestWoodInSight() {
-        if (job.testRip().tries() == 0) return search(patience()).best();
-        Champion quick = search(QUICK).best();
-        while (true) {
-            try {
-                Plan unused = new Sequencer(job, quick.cut(), Money.ZERO).plan();
-                return search(patience()).best(quick.layouts());
-            } catch (NoTestWoodException e) {
-                quick = withWoodWithheld(quick, e);
             }
         }
     }

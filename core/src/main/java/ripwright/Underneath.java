@@ -80,7 +80,8 @@ final class Underneath {
         if (answer.layouts().isEmpty()) return best;
         @Nullable PricedLayout[] layouts = new @Nullable PricedLayout[numbers.boards()];
         for (PricedLayout layout : answer.layouts()) layouts[layout.layout().board()] = layout;
-        return Champion.of(numbers, layouts);
+        Champion cheapest = Champion.of(numbers, layouts);
+        return cheapest.betterThan(best) ? cheapest : best;
     }
 
     /** The floor under all plans that make as much as that answer. */

@@ -7,6 +7,7 @@ import org.optaplanner.core.api.score.stream.ConstraintStreamImplType;
 import org.optaplanner.test.api.score.stream.ConstraintVerifier;
 import ripwright.pattern.Layout;
 import ripwright.pattern.PricedLayout;
+import ripwright.pattern.TestEnds;
 
 class CutConstraintsTest {
     private static final Together DOORS = new Together("doors", Set.of(0, 1));
@@ -79,6 +80,7 @@ class CutConstraintsTest {
 
     private static BoardCut cut(int board, long cost, int... made) {
         Layout layout = new Layout(board, List.of());
-        return new BoardCut(board, FLAT, new PricedLayout(layout, made, new long[] {100, 60}, cost, 3, 2, 1));
+        return new BoardCut(
+                board, FLAT, new PricedLayout(layout, made, new long[] {100, 60}, cost, 3, 2, 1, TestEnds.NONE));
     }
 }
