@@ -22,6 +22,8 @@ final class Planning {
     private static final int MOVES_PER_BLANK = 200;
     private static final int MOST_THREADS = 2;
     private static final double SEARCH_BEFORE_PROOF = 0.3; // of the time given
+    private static final double SEARCH_BEFORE_PROOF_OF_LESS = 0.45; // the same where the proof leaves out test blanks
+    private static final double PROOF_OF_LESS = 0.65; // and when that proof is to end
 
     private final Job job;
     private final Options options;
@@ -40,7 +42,7 @@ final class Planning {
     }
 
     Plan plan() {
-        Champion best = underneath.proven(search(patience()).best());
+        Champion best = best();
         while (true) {
             try {
                 Plan plan = new Sequencer(job, best.cut(), underneath.under(best)).plan();
@@ -52,17 +54,31 @@ final class Planning {
         }
     }
 
+    /** The search's best, or what a proof finds; where settings are tested too, the search goes on from that. */
+    @SuppressWarnings("ReferenceEquality") // the same answer when the proof has none of its own
+    private Champion best() {
+        boolean tested = everything.proving().wanted();
+        boolean provable = underneath.provable();
+        double searched = provable ? (tested ? SEARCH_BEFORE_PROOF_OF_LESS : SEARCH_BEFORE_PROOF) : 1;
+        Champion found = search(patience(), searched).best();
+        Champion proven = underneath.proven(found, tested ? PROOF_OF_LESS : 1);
+        if (!tested || !provable || (proven == found && !clock.limited())) return proven;
+        Champion more = search(patience(), 1).best(proven.layouts());
+        return more.betterThan(found) ? more : found;
+    }
+
     private Champion withWoodWithheld(Champion answer, NoTestWoodException missing) {
         Withholding withholding = new Withholding(job, answer, missing, withheld);
         withheld = withholding.extended();
-        return search(QUICK).best(withholding.standing());
+        return search(QUICK, 1).best(withholding.standing());
     }
 
     private int patience() {
         return clock.limited() ? Integer.MAX_VALUE : PATIENCE;
     }
 
-    private Search search(int patience) {
+    /** Until that share of the time given is over. */
+    private Search search(int patience, double share) {
         Limits limits = job.limits();
         Search.Effort effort = new Search.Effort(
                 limits.seed().orElse(0),
@@ -71,7 +87,7 @@ final class Planning {
                 patience,
                 MOVES_PER_BLANK);
         cost = BigDecimal.ZERO;
-        double end = clock.seconds() * (underneath.provable() ? SEARCH_BEFORE_PROOF : 1);
+        double end = clock.seconds() * share;
         JobNumbers numbers = withheld.equals(Withheld.NOTHING) ? everything : new JobNumbers(job, withheld);
         return new Search(
                 numbers, effort, this::floor, () -> clock.until(end).getAsBoolean() || cheapest(), this::tell);

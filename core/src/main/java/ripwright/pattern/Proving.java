@@ -7,8 +7,9 @@ import org.jspecify.annotations.Nullable;
 /**
  * What it costs an answer to prove its rip settings on test blanks: from wide to narrow a blank is ripped again wherever it
  * still is a kerf wider, and new ones are cut from the rack, else from waste, else from fresh wood, each time what loses
- * least. The plan chooses by the same rules but looks further, so it pays as much or less. Boards x leftovers x new blanks
- * steps.
+ * least; where boards of several thicknesses are ripped at one setting, each is tried first, as long as no more test blanks
+ * are needed so. The plan chooses by the same
+ * rules but looks further, so it pays as much or less. Boards x leftovers x new blanks steps.
  */
 public final class Proving {
     private final JobNumbers numbers;
@@ -31,6 +32,10 @@ public final class Proving {
     public record Cost(int missing, long millionths) {
         /** Nothing to prove. */
         public static final Cost NONE = new Cost(0, 0);
+
+        private boolean lessThan(Cost other) {
+            return missing != other.missing ? missing < other.missing : millionths < other.millionths;
+        }
     }
 
     /** Whether settings are proved at all. */
@@ -41,22 +46,46 @@ public final class Proving {
     /** What proving all settings of an answer costs, given the layout of every board, null where it stays whole. */
     public Cost of(@Nullable PricedLayout[] layouts) {
         if (tries == 0) return Cost.NONE;
-        List<Need> needs = needs(thicknesses(layouts));
-        if (needs.isEmpty()) return Cost.NONE;
-        List<Stock> stock = stock(layouts, needs.get(needs.size() - 1).width);
-        int missing = 0;
-        double millionths = 0;
-        for (Need need : needs) {
-            Stock best = null;
-            for (Stock one : stock) if (one.proves(need) && (best == null || one.before(best))) best = one;
-            if (best == null) {
-                missing++;
-                continue;
-            }
-            millionths += best.end.loss(best.taken);
-            best.taken++;
+        long[] thicknesses = thicknesses(layouts);
+        List<Need> needs = needs(thicknesses, -1);
+        Cost best = proved(layouts, needs);
+        int fewest = needs.size();
+        long choices = 0;
+        for (long those : thicknesses) if (Long.bitCount(those) > 1) choices |= those;
+        for (; choices != 0; choices &= choices - 1) {
+            List<Need> others = needs(thicknesses, Long.numberOfTrailingZeros(choices));
+            if (others.size() > fewest) continue;
+            Cost cost = proved(layouts, others);
+            if (others.size() < fewest || cost.lessThan(best)) best = cost;
+            fewest = others.size();
         }
-        return new Cost(missing, Math.round(millionths));
+        return best;
+    }
+
+    private Cost proved(@Nullable PricedLayout[] layouts, List<Need> needs) {
+        if (needs.isEmpty()) return Cost.NONE;
+        TestWoodTaken taken = new TestWoodTaken(ends(layouts, needs.get(needs.size() - 1).width), numbers.ripKerf);
+        for (int i = 0; i < needs.size(); i++) {
+            Need need = needs.get(i);
+            int alike = 1;
+            while (i + 1 < needs.size() && needs.get(i + 1).begunLike(need)) {
+                i++;
+                alike++;
+            }
+            taken.take(need.width, need.thickness, alike);
+        }
+        return taken.cost();
+    }
+
+    /** What may serve a setting of that width or a wider one. */
+    private List<TestEnd> ends(@Nullable PricedLayout[] layouts, long narrowest) {
+        List<TestEnd> ends = new ArrayList<>();
+        for (int b = 0; b < layouts.length; b++) {
+            PricedLayout layout = layouts[b];
+            for (TestEnd end : (layout == null ? whole[b] : layout.testEnds()).all())
+                if (end.proves(narrowest, numbers.ripKerf, 0)) ends.add(end);
+        }
+        return ends;
     }
 
     /** thicknesses[w]: bit t when strips of thickness t are ripped at the width in place w. */
@@ -93,10 +122,14 @@ public final class Proving {
             this.thickness = thickness;
             last = width;
         }
+
+        private boolean begunLike(Need other) {
+            return width == other.width && thickness == other.thickness;
+        }
     }
 
-    /** The test blanks to be cut, widest first. */
-    private List<Need> needs(long[] thicknesses) {
+    /** The test blanks to be cut, widest first; of thickness {@code first} where that may be. */
+    private List<Need> needs(long[] thicknesses, int first) {
         List<Need> needs = new ArrayList<>();
         for (int w = 0; w < thicknesses.length; w++) {
             if (thicknesses[w] == 0) continue;
@@ -109,39 +142,10 @@ public final class Proving {
                 need.last = width;
                 there++;
             }
-            for (; there < tries; there++) needs.add(new Need(width, Long.numberOfTrailingZeros(thicknesses[w])));
+            boolean preferred = first >= 0 && (thicknesses[w] >> first & 1) != 0;
+            int thickness = preferred ? first : Long.numberOfTrailingZeros(thicknesses[w]);
+            for (; there < tries; there++) needs.add(new Need(width, thickness));
         }
         return needs;
-    }
-
-    /** A piece, and how many test blanks are cut from it so far. */
-    private static final class Stock {
-        private final TestEnd end;
-        private final long ripKerf;
-        private int taken;
-
-        Stock(TestEnd end, long ripKerf) {
-            this.end = end;
-            this.ripKerf = ripKerf;
-        }
-
-        boolean proves(Need need) {
-            return end.thickness() == need.thickness && end.proves(need.width, ripKerf, taken);
-        }
-
-        boolean before(Stock other) {
-            if (end.source() != other.end.source()) return end.source() < other.end.source();
-            return end.loss(taken) < other.end.loss(other.taken);
-        }
-    }
-
-    private List<Stock> stock(@Nullable PricedLayout[] layouts, long narrowest) {
-        List<Stock> stock = new ArrayList<>();
-        for (int b = 0; b < layouts.length; b++) {
-            PricedLayout layout = layouts[b];
-            for (TestEnd end : (layout == null ? whole[b] : layout.testEnds()).all())
-                if (end.proves(narrowest, numbers.ripKerf, 0)) stock.add(new Stock(end, numbers.ripKerf));
-        }
-        return stock;
     }
 }

@@ -15,13 +15,8 @@ record TestEnd(int thickness, int source, long freedBy, long[] widths, double[] 
     static final int WASTE = 1;
     static final int FRESH = 2;
 
-    /** Whether one more blank than {@code taken} is there in time to be ripped to {@code width}. */
+    /** Whether one more blank than {@code taken} others is there in time to be ripped to {@code width}. */
     boolean proves(long width, long ripKerf, int taken) {
         return freedBy > width && taken < widths.length && widths[taken] >= width + ripKerf;
-    }
-
-    /** What one more blank than {@code taken} loses. */
-    double loss(int taken) {
-        return losses[taken] - (taken == 0 ? 0 : losses[taken - 1]);
     }
 }
