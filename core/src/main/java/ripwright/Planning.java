@@ -1,17 +1,22 @@
 package ripwright;
 
 import java.math.BigDecimal;
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import ripwright.bound.Floor;
 import ripwright.job.Job;
 import ripwright.job.Limits;
+import ripwright.measure.Money;
 import ripwright.pattern.JobNumbers;
+import ripwright.pattern.Layout;
 import ripwright.pattern.Withheld;
 import ripwright.plan.Plan;
+import ripwright.plan.TestBlank;
 import ripwright.replay.Replay;
 import ripwright.sequence.NoTestWoodException;
 import ripwright.sequence.Sequencer;
+import ripwright.sequence.Tidying;
 import ripwright.solve.Champion;
 import ripwright.solve.Search;
 
@@ -45,7 +50,7 @@ final class Planning {
         Champion best = best();
         while (true) {
             try {
-                Plan plan = new Sequencer(job, best.cut(), underneath.under(best)).plan();
+                Plan plan = tidied(best.cut(), underneath.under(best));
                 Replay.require(job, plan);
                 return plan;
             } catch (NoTestWoodException e) {
@@ -65,6 +70,27 @@ final class Planning {
         if (!tested || !provable || (proven == found && !clock.limited())) return proven;
         Champion more = search(patience(), 1).best(proven.layouts());
         return more.betterThan(found) ? more : found;
+    }
+
+    /** The plan of those layouts, set in order where that costs nothing. */
+    private Plan tidied(List<Layout> layouts, Money floor) {
+        Plan plan = new Sequencer(job, layouts, floor).plan();
+        try {
+            Plan tidied = new Sequencer(job, new Tidying(job, layouts).layouts(), floor).plan();
+            return asGood(tidied, plan) ? tidied : plan;
+        } catch (NoTestWoodException e) {
+            return plan;
+        }
+    }
+
+    private static boolean asGood(Plan tidied, Plan plan) {
+        return tidied.cost().net().compareTo(plan.cost().net()) <= 0 && fresh(tidied) <= fresh(plan);
+    }
+
+    private static long fresh(Plan plan) {
+        return plan.testBlanks().stream()
+                .filter(blank -> blank.source() == TestBlank.Source.FRESH)
+                .count();
     }
 
     private Champion withWoodWithheld(Champion answer, NoTestWoodException missing) {
