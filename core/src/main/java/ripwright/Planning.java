@@ -1,6 +1,7 @@
 package ripwright;
 
 import java.math.BigDecimal;
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.concurrent.CompletableFuture;
@@ -9,11 +10,14 @@ import ripwright.bound.Floor;
 import ripwright.job.Job;
 import ripwright.measure.Money;
 import ripwright.pattern.JobNumbers;
+import ripwright.pattern.Layout;
 import ripwright.pattern.Withheld;
 import ripwright.plan.Plan;
+import ripwright.plan.TestBlank;
 import ripwright.replay.Replay;
 import ripwright.sequence.NoTestWoodException;
 import ripwright.sequence.Sequencer;
+import ripwright.sequence.Tidying;
 import ripwright.solve.Champion;
 import ripwright.solve.Search;
 
@@ -25,6 +29,7 @@ final class Planning {
     private static final int MOST_THREADS = 2;
     private static final int OTHER_THREADS = 1; // for the search beside a proof
     private static final double SEARCH_BEFORE_PROOF = 0.3; // of the time given; beyond that both go on
+    private static final double PROOF_OF_LESS = 0.65; // when a proof is to end that leaves out test blanks
 
     private final Job job;
     private final Options options;
@@ -42,11 +47,10 @@ final class Planning {
     }
 
     Plan plan() {
-        Champion best = withTestWoodInSight();
-        if (withheld.equals(Withheld.NOTHING)) best = proven(best);
+        Champion best = best();
         while (true) {
             try {
-                Plan plan = new Sequencer(job, best.cut(), underneath.under(best)).plan();
+                Plan plan = tidied(best.cut(), underneath.under(best));
                 Replay.require(job, plan);
                 return plan;
             } catch (NoTestWoodException e) {
@@ -55,52 +59,67 @@ final class Planning {
         }
     }
 
-    /** The cheaper of what a proof finds and, where time is given, of what the search finds beside it. */
-    private Champion proven(Champion best) {
-        if (!underneath.provable() || !clock.limited()) return underneath.proven(best);
-        if (best.blanks() < underneath.wanted()) return searchedOn(best);
-        CompletableFuture<Champion> proof = underneath.provenBeside(best);
-        BooleanSupplier end =
-                () -> proof.isDone() || clock.until(clock.seconds()).getAsBoolean();
-        Champion searched =
-                search(everything, Integer.MAX_VALUE, OTHER_THREADS, end).best(best.layouts());
+    /** The search's best, or what a proof finds if that is better; where settings are tested too, the search goes on from there. */
+    private Champion best() {
+        boolean tested = everything.proving().wanted();
+        boolean provable = underneath.provable();
+        Champion found = search(patience(), provable ? SEARCH_BEFORE_PROOF : 1).best();
+        if (!provable) return found;
+        if (clock.limited() && found.blanks() < underneath.wanted())
+            return search(patience(), 1).best(found.layouts());
+        double share = tested ? PROOF_OF_LESS : 1;
+        Champion proven = clock.limited() ? provenBeside(found, share) : underneath.proven(found, share);
+        if (!tested || proven.equals(found)) return proven;
+        Champion more = search(patience(), 1).best(proven.layouts());
+        return more.betterThan(found) ? more : found;
+    }
+
+    /** The better of what a proof finds and of what one thread of the search finds beside it. */
+    private Champion provenBeside(Champion best, double share) {
+        CompletableFuture<Champion> proof = underneath.provenBeside(best, share);
+        BooleanSupplier late = clock.until(clock.seconds() * share);
+        Champion searched = search(
+                        everything, Integer.MAX_VALUE, OTHER_THREADS, () -> proof.isDone() || late.getAsBoolean())
+                .best(best.layouts());
         Champion found = proof.join();
         return found.betterThan(searched) ? found : searched;
     }
 
-    private Champion searchedOn(Champion best) {
-        return search(everything, Integer.MAX_VALUE, threads(job.limits().threads()), clock.until(clock.seconds()))
-                .best(best.layouts());
+    /** The plan of those layouts, set in order where that costs nothing. */
+    private Plan tidied(List<Layout> layouts, Money floor) {
+        Plan plan = new Sequencer(job, layouts, floor).plan();
+        try {
+            Plan tidied = new Sequencer(job, new Tidying(job, layouts).layouts(), floor).plan();
+            return asGood(tidied, plan) ? tidied : plan;
+        } catch (NoTestWoodException e) {
+            return plan;
+        }
     }
 
-    /** The search's best; where settings are tested, after a look whether a quick answer would have wood for that. */
-    private Champion withTestWoodInSight() {
-        if (job.testRip().tries() == 0) return search(patience()).best();
-        Champion quick = search(QUICK).best();
-        while (true) {
-            try {
-                Plan unused = new Sequencer(job, quick.cut(), Money.ZERO).plan();
-                return search(patience()).best(quick.layouts());
-            } catch (NoTestWoodException e) {
-                quick = withWoodWithheld(quick, e);
-            }
-        }
+    private static boolean asGood(Plan tidied, Plan plan) {
+        return tidied.cost().net().compareTo(plan.cost().net()) <= 0 && fresh(tidied) <= fresh(plan);
+    }
+
+    private static long fresh(Plan plan) {
+        return plan.testBlanks().stream()
+                .filter(blank -> blank.source() == TestBlank.Source.FRESH)
+                .count();
     }
 
     private Champion withWoodWithheld(Champion answer, NoTestWoodException missing) {
         Withholding withholding = new Withholding(job, answer, missing, withheld);
         withheld = withholding.extended();
-        return search(QUICK).best(withholding.standing());
+        return search(QUICK, 1).best(withholding.standing());
     }
 
     private int patience() {
         return clock.limited() ? Integer.MAX_VALUE : PATIENCE;
     }
 
-    private Search search(int patience) {
-        double end = clock.seconds() * (underneath.provable() ? SEARCH_BEFORE_PROOF : 1);
+    /** Until that share of the time given is over. */
+    private Search search(int patience, double share) {
         JobNumbers numbers = withheld.equals(Withheld.NOTHING) ? everything : new JobNumbers(job, withheld);
-        return search(numbers, patience, threads(job.limits().threads()), clock.until(end));
+        return search(numbers, patience, threads(job.limits().threads()), clock.until(clock.seconds() * share));
     }
 
     private Search search(JobNumbers numbers, int patience, int threads, BooleanSupplier end) {

@@ -92,21 +92,24 @@ final class Underneath {
         return reached.signum() > 0 && reached.compareTo(known) <= 0;
     }
 
-    private BooleanSupplier endOfProof() {
-        BooleanSupplier end = clock.until(end(clock.elapsed()));
+    private BooleanSupplier endOfProof(double share) {
+        BooleanSupplier end = clock.until(clock.limited() ? clock.seconds() * share : end(clock.elapsed()));
         return counted ? new Patience(end, QUESTIONS) : end;
     }
 
     /** As {@link #proven}, on a thread of its own. */
-    CompletableFuture<Champion> provenBeside(Champion best) {
-        return CompletableFuture.supplyAsync(() -> proven(best), Underneath::inBackground);
+    CompletableFuture<Champion> provenBeside(Champion best, double share) {
+        return CompletableFuture.supplyAsync(() -> proven(best, share), Underneath::inBackground);
     }
 
-    /** The cheapest answer, where a proof finds one that is cheaper; else the same. Raises the floor as far as it comes. */
-    Champion proven(Champion best) {
+    /**
+     * The cheapest answer where a proof, which leaves test blanks out, finds one that is cheaper; else the same. Raises the
+     * floor as far as it comes in that share of the time given.
+     */
+    Champion proven(Champion best, double share) {
         if (!provable() || best.blanks() < wanted() || best.cost().compareTo(known()) <= 0) return best;
         Money net = Money.of(BigDecimal.valueOf(best.net(), 6));
-        Proof.Answer answer = new Proof(wholeBill.join(), endOfProof()).under(net);
+        Proof.Answer answer = new Proof(wholeBill.join(), endOfProof(share)).under(net);
         raised = answer.bound();
         if (answer.layouts().isEmpty()) return best;
         @Nullable PricedLayout[] layouts = new @Nullable PricedLayout[numbers.boards()];

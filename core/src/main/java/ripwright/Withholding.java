@@ -12,8 +12,9 @@ import ripwright.solve.Champion;
 import ripwright.stock.Board;
 
 /**
- * Finds wood for test blanks where an answer leaves none: the far end of a board that is cut anyway, the one that wastes
- * the most; else of the cheapest board that is whole; else no strip is ripped to the width that cannot be proved.
+ * The last resort where the search's answer, though it looks for wood for test blanks, leaves none: keeps the far end of a
+ * board that is cut anyway, the one that wastes the most; else of the cheapest board that is whole; else no strip is ripped
+ * to the width that cannot be proved.
  */
 final class Withholding {
     private final Job job;
@@ -32,7 +33,7 @@ final class Withholding {
 
     /** What is withheld from now on. */
     Withheld extended() {
-        return board < 0 ? withheld.withWidth(missing.setting()) : withheld.withEnd(board, end(job.board(board)));
+        return board < 0 ? withheld.withWidth(missing.setting()) : withheld.withEnd(board, end(board));
     }
 
     /** The answer's layouts that still stand. */
@@ -53,8 +54,8 @@ final class Withholding {
         int best = -1;
         for (int b = 0; b < champion.layouts().length; b++) {
             Board candidate = job.board(b);
-            boolean free = !withheld.ends().containsKey(b) && !candidate.ripped();
-            if (free && proves(candidate) && (best < 0 || better(b, best))) best = b;
+            boolean room = !candidate.ripped() && !end(b).exceeds(candidate.length());
+            if (room && proves(candidate) && (best < 0 || better(b, best))) best = b;
         }
         return best;
     }
@@ -84,9 +85,10 @@ final class Withholding {
         return worth;
     }
 
-    private Length end(Board board) {
+    /** What is withheld of that board when all the test blanks of one setting more are. */
+    private Length end(int board) {
         Length each = missing.length().plus(job.saw().crosscutKerf());
-        long all = each.nanometers() * (job.testRip().tries() + 1L);
-        return new Length(Math.min(all, board.length().nanometers()));
+        Length already = withheld.ends().getOrDefault(board, Length.ZERO);
+        return already.plus(new Length(each.nanometers() * job.testRip().tries()));
     }
 }

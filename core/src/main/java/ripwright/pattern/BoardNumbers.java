@@ -23,14 +23,16 @@ final class BoardNumbers {
     final long crook;
     final long[][] defects; // {from, to, left, right, 1 when it blocks all parts else 0}
     final boolean rough;
+    final int thickness; // which of the job's it mills to, in rising order; beyond the 63rd they are not told apart
     final long cost; // millionths
     final double salvageRate; // millionths for a square nanometer of offcut as thick as the raw board
     final double milledSalvageRate; // of offcut that is milled
 
     /**
+     * @param thickness which of the job's it mills to
      * @param withheld nanometers before the far end trim that no section reaches into
      */
-    BoardNumbers(int index, Board board, Job job, long withheld) {
+    BoardNumbers(int index, Board board, Job job, int thickness, long withheld) {
         this.index = index;
         stock = board;
         length = board.length().nanometers();
@@ -45,6 +47,7 @@ final class BoardNumbers {
         crook = board.crook().nanometers();
         defects = board.defects().stream().map(BoardNumbers::numbers).toArray(long[][]::new);
         rough = board.rough();
+        this.thickness = Math.min(63, thickness);
         cost = JobNumbers.millionths(job.cost(board).value().bigDecimalValue(6, RoundingMode.HALF_UP));
         salvageRate = rate(job, board, board.thickness());
         milledSalvageRate = rate(job, board, board.millsTo());

@@ -42,6 +42,9 @@ public final class JobNumbers {
     final double crosscutCost; // millionths for one crosscut
     final double settingCost; // millionths for one rip setting, its tests included
     final int groups;
+    final long testLength;
+    final long mostTestBlanks; // that all settings together ever take
+    private final Proving proving;
 
     /** Reads the numbers off {@code job}. */
     public JobNumbers(Job job) {
@@ -73,7 +76,12 @@ public final class JobNumbers {
                 .toArray();
         List<Board> all = job.boards();
         boards = new BoardNumbers[all.size()];
-        for (int b = 0; b < boards.length; b++) boards[b] = new BoardNumbers(b, all.get(b), job, withheld.end(b));
+        List<Length> thicknesses =
+                all.stream().map(Board::millsTo).distinct().sorted().toList();
+        for (int b = 0; b < boards.length; b++) {
+            int thickness = thicknesses.indexOf(all.get(b).millsTo());
+            boards[b] = new BoardNumbers(b, all.get(b), job, thickness, withheld.end(b));
+        }
         Map<String, Integer> groupNumbers = new HashMap<>();
         long[] feet = feet(job.parts());
         parts = new PartNumbers[job.parts().size()];
@@ -85,6 +93,10 @@ public final class JobNumbers {
             parts[p] = new PartNumbers(p, part, group, feet[p], this, withheld);
         }
         groups = groupNumbers.size();
+        int tries = job.testRip().tries();
+        testLength = job.testRip().length().nanometers();
+        mostTestBlanks = (long) tries * widths.length;
+        proving = new Proving(this, tries);
         partsOfWidth = new int[widths.length][];
         for (int w = 0; w < widths.length; w++) partsOfWidth[w] = partsOfWidth(w);
     }
@@ -187,6 +199,20 @@ public final class JobNumbers {
         }
         double blank = (double) (parts[part].length + crosscutKerf) * (parts[part].width + ripKerf);
         return area == 0 ? 0 : blank * price / area;
+    }
+
+    /** The same as if every board but ripped ones were shorter by one test blank and a kerf. */
+    public JobNumbers shortened() {
+        Withheld ends = Withheld.NOTHING;
+        Length blank = new Length(testLength + crosscutKerf);
+        for (BoardNumbers board : boards)
+            if (!board.ripped) ends = ends.withEnd(board.index, blank.min(board.stock.length()));
+        return new JobNumbers(job, ends);
+    }
+
+    /** What proving the rip settings of an answer costs. */
+    public Proving proving() {
+        return proving;
     }
 
     /** The layout with what follows from it alone. */

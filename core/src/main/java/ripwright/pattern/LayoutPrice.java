@@ -41,7 +41,14 @@ final class LayoutPrice {
                         .toArray();
         long feet = Arrays.stream(made).mapToLong(numbers::feet).sum();
         return new PricedLayout(
-                layout, made, widths, price.board.cost, Math.round(price.salvage), Math.round(labor), feet);
+                layout,
+                made,
+                widths,
+                price.board.cost,
+                Math.round(price.salvage),
+                Math.round(labor),
+                feet,
+                TestEndFinder.of(numbers, layout));
     }
 
     private void fullWidthPieces() {

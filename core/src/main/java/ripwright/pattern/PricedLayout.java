@@ -12,9 +12,11 @@ import java.util.Arrays;
  * @param salvage what its offcuts are worth, in millionths
  * @param labor what its rips and crosscuts cost without rip settings, in millionths
  * @param feet the finished wood of its blanks, in the unit of {@link JobNumbers#feet}
+ * @param testEnds what it leaves for test blanks
  */
 @SuppressWarnings("ArrayRecordComponent") // compared by layout alone; never changed once made
-public record PricedLayout(Layout layout, int[] made, long[] widths, long cost, long salvage, long labor, long feet) {
+public record PricedLayout(
+        Layout layout, int[] made, long[] widths, long cost, long salvage, long labor, long feet, TestEnds testEnds) {
     /** What the board costs for itself: stock less salvage, and labor, in millionths. */
     public long net() {
         return cost - salvage + labor;
@@ -22,7 +24,8 @@ public record PricedLayout(Layout layout, int[] made, long[] widths, long cost, 
 
     /** The same on another board that differs in name alone. */
     public PricedLayout on(int board) {
-        return new PricedLayout(new Layout(board, layout.sections()), made, widths, cost, salvage, labor, feet);
+        return new PricedLayout(
+                new Layout(board, layout.sections()), made, widths, cost, salvage, labor, feet, testEnds);
     }
 
     @Override

@@ -10,17 +10,19 @@ import org.jspecify.annotations.Nullable;
 import ripwright.pattern.JobNumbers;
 import ripwright.pattern.Layout;
 import ripwright.pattern.PricedLayout;
+import ripwright.pattern.Proving;
 
 /**
- * An answer, as it is judged: by the finished wood it makes, then by what it costs.
+ * An answer, as it is judged: every rip setting must be proved, then the finished wood it makes counts, then what it costs.
  *
  * @param layouts how each board is cut, by its place in the job; null where it stays whole
  * @param feet the finished wood it makes, in the unit of {@link JobNumbers#feet}
- * @param net what it costs without test blanks, in millionths
+ * @param unproved how many test blanks find no wood in time
+ * @param net what it costs, the others' wood with it, in millionths
  * @param blanks how many blanks it makes
  */
 @SuppressWarnings("ArrayRecordComponent") // never changed once made, never compared
-public record Champion(@Nullable PricedLayout[] layouts, long feet, long net, int blanks) {
+public record Champion(@Nullable PricedLayout[] layouts, int unproved, long feet, long net, int blanks) {
     /** The answer with those layouts, one place for each board of the job. */
     public static Champion of(JobNumbers numbers, @Nullable PricedLayout[] layouts) {
         long feet = 0;
@@ -34,16 +36,19 @@ public record Champion(@Nullable PricedLayout[] layouts, long feet, long net, in
             blanks += layout.made().length;
             for (long width : layout.widths()) widths.add(width);
         }
-        return new Champion(layouts, feet, net + numbers.settingCost() * widths.size(), blanks);
+        Proving.Cost proving = numbers.proving().of(layouts);
+        net += numbers.settingCost() * widths.size() + proving.millionths();
+        return new Champion(layouts, proving.missing(), feet, net, blanks);
     }
 
-    /** What it costs without test blanks, to the cent. */
+    /** What it costs, to the cent. */
     public BigDecimal cost() {
         return BigDecimal.valueOf(net, 6).setScale(2, RoundingMode.HALF_UP);
     }
 
-    /** Whether it makes more finished wood, or as much for less. */
+    /** Whether it is to be preferred to that one. */
     public boolean betterThan(Champion other) {
+        if (unproved != other.unproved) return unproved < other.unproved;
         return feet != other.feet ? feet > other.feet : net < other.net;
     }
 

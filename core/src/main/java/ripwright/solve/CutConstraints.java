@@ -1,6 +1,7 @@
 package ripwright.solve;
 
 import static org.optaplanner.core.api.score.stream.ConstraintCollectors.countBi;
+import static org.optaplanner.core.api.score.stream.ConstraintCollectors.toList;
 import static org.optaplanner.core.api.score.stream.Joiners.filtering;
 
 import java.util.Arrays;
@@ -19,6 +20,7 @@ public final class CutConstraints implements ConstraintProvider {
             offcutsKept(factory),
             timeAtTheSaws(factory),
             ripSettings(factory),
+            testBlanks(factory),
             blanksMade(factory)
         };
     }
@@ -62,6 +64,15 @@ public final class CutConstraints implements ConstraintProvider {
                 .join(SettingPrice.class)
                 .penalizeLong(HardSoftLongScore.ONE_SOFT, (width, price) -> price.millionths())
                 .asConstraint("Rip settings");
+    }
+
+    /** Every rip setting is proved on test blanks; one that finds no wood counts more than any board. */
+    Constraint testBlanks(ConstraintFactory factory) {
+        return factory.forEachIncludingNullVars(BoardCut.class)
+                .groupBy(toList())
+                .join(ProvingPrice.class)
+                .penalizeLong(HardSoftLongScore.ONE_SOFT, (boards, price) -> price.millionths(boards))
+                .asConstraint("Test blanks");
     }
 
     /** A blank is worth more than the wood it takes, so that the bill gets made. */

@@ -30,6 +30,9 @@ public final class Cutting {
     @ProblemFactCollectionProperty
     private List<SettingPrice> settingPrices = List.of();
 
+    @ProblemFactCollectionProperty
+    private List<ProvingPrice> provingPrices = List.of();
+
     /** The layouts known at the start; moves make all others. */
     @ValueRangeProvider(id = "layouts")
     private List<PricedLayout> layouts = List.of();
@@ -49,9 +52,17 @@ public final class Cutting {
         for (int b = 0; b < layouts.length; b++) boards.add(new BoardCut(b, tariff, layouts[b]));
         groups = groups(numbers.job().parts());
         settingPrices = List.of(new SettingPrice(numbers.settingCost()));
+        provingPrices = provingPrices(numbers);
         List<PricedLayout> known = new ArrayList<>();
         for (PricedLayout layout : layouts) if (layout != null) known.add(layout);
         this.layouts = known;
+    }
+
+    private static List<ProvingPrice> provingPrices(JobNumbers numbers) {
+        if (!numbers.proving().wanted()) return List.of();
+        long dearest = 1;
+        for (int b = 0; b < numbers.boards(); b++) dearest = Math.max(dearest, numbers.cost(b));
+        return List.of(new ProvingPrice(numbers.proving(), 2 * dearest));
     }
 
     private static List<Together> groups(List<Part> parts) {

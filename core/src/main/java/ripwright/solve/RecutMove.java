@@ -7,10 +7,13 @@ import java.util.SplittableRandom;
 import org.jspecify.annotations.Nullable;
 import org.optaplanner.core.api.score.director.ScoreDirector;
 import org.optaplanner.core.impl.heuristic.move.AbstractMove;
+import ripwright.pattern.JobNumbers;
 import ripwright.pattern.PricedLayout;
 
 /** Cuts a few boards again: their blanks and those not made yet, by chance drawn from the move's own seed. */
 final class RecutMove extends AbstractMove<Cutting> {
+    private static final int ONE_SHORT_OF = 8;
+
     private final List<BoardCut> cuts;
     private final long seed;
     private @Nullable PricedLayout @Nullable [] after; // what the boards become; computed once
@@ -59,7 +62,21 @@ final class RecutMove extends AbstractMove<Cutting> {
             PricedLayout layout = cut.getLayout();
             if (layout != null) for (int part : layout.made()) left[part]++;
         }
-        return cutting.workbench().recut().cut(boards, left, new SplittableRandom(seed));
+        return recut(cutting.workbench(), boards, left, new SplittableRandom(seed));
+    }
+
+    /** Now and then the first board keeps its end for a test blank. */
+    private static @Nullable PricedLayout[] recut(
+            Workbench workbench, List<Integer> boards, int[] left, SplittableRandom random) {
+        JobNumbers numbers = workbench.numbers();
+        if (!numbers.proving().wanted() || random.nextInt(ONE_SHORT_OF) > 0)
+            return workbench.recut().cut(boards, left, random);
+        @Nullable PricedLayout[] layouts = new @Nullable PricedLayout[boards.size()];
+        PricedLayout first = workbench.shortRecut().cut(boards.subList(0, 1), left, random)[0];
+        if (first != null) layouts[0] = numbers.priced(first.layout());
+        @Nullable PricedLayout[] others = workbench.recut().cut(boards.subList(1, boards.size()), left, random);
+        System.arraycopy(others, 0, layouts, 1, others.length);
+        return layouts;
     }
 
     @Override

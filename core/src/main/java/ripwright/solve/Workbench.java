@@ -13,12 +13,15 @@ import ripwright.stock.Board;
 final class Workbench {
     private final JobNumbers numbers;
     private final ThreadLocal<Recut> recut;
+    private final ThreadLocal<Recut> shortRecut;
     private final List<List<Integer>> ofThickness = new ArrayList<>(); // places of boards that mill to one thickness
     private final int[] thickness; // thickness[b]: where board b stands in ofThickness
 
     Workbench(JobNumbers numbers) {
         this.numbers = numbers;
         recut = ThreadLocal.withInitial(() -> new Recut(numbers));
+        JobNumbers shortened = numbers.proving().wanted() ? numbers.shortened() : numbers;
+        shortRecut = ThreadLocal.withInitial(() -> new Recut(shortened));
         List<Board> boards = numbers.job().boards();
         thickness = new int[boards.size()];
         Map<Length, Integer> known = new HashMap<>();
@@ -39,6 +42,11 @@ final class Workbench {
     /** This thread's own. */
     Recut recut() {
         return recut.get();
+    }
+
+    /** This thread's own for boards that keep wood for a test blank. */
+    Recut shortRecut() {
+        return shortRecut.get();
     }
 
     /** All boards that mill to the same thickness as that one, itself included. */

@@ -151,6 +151,11 @@ final class Shop {
     }
 
     /** The plan, replayed. */
+    Plan plan(List<Layout> layouts) {
+        return plan(layouts.toArray(Layout[]::new));
+    }
+
+    /** The same. */
     Plan plan(Layout... layouts) {
         Job job = job();
         Plan plan = new Sequencer(job, List.of(layouts), Money.ZERO).plan();

@@ -1,12 +1,20 @@
 package ripwright.solve;
 
+import java.math.BigDecimal;
 import java.util.List;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.optaplanner.core.api.score.stream.ConstraintStreamImplType;
 import org.optaplanner.test.api.score.stream.ConstraintVerifier;
+import ripwright.job.Keep;
+import ripwright.measure.Length;
+import ripwright.pattern.JobNumbers;
 import ripwright.pattern.Layout;
 import ripwright.pattern.PricedLayout;
+import ripwright.pattern.TestEnds;
+import ripwright.saw.TestRip;
+import ripwright.stock.Edge;
+import ripwright.testing.JobBuilder;
 
 class CutConstraintsTest {
     private static final Together DOORS = new Together("doors", Set.of(0, 1));
@@ -64,6 +72,43 @@ class CutConstraintsTest {
                 .penalizesBy(0);
     }
 
+    /** Of 24 in one blank leaves 13 in, kept and worth 8 a board foot x 0.5; a test blank of 12 in and a kerf spoil it. */
+    @Test
+    void a_test_blank_loses_what_its_wood_would_fetch() {
+        verifier.verifyThat(CutConstraints::testBlanks)
+                .given(new ProvingPrice(PROVED.proving(), 1_000_000), rail(0, "9 7/8"), whole(1))
+                .penalizesBy(2_333_333); // 14 x 6 / 144 x 8 x 0.5
+    }
+
+    @Test
+    void a_test_blank_from_waste_is_free() {
+        verifier.verifyThat(CutConstraints::testBlanks)
+                .given(new ProvingPrice(PROVED.proving(), 1_000_000), rail(0, "11"), whole(1))
+                .penalizesBy(0); // 12 7/8 are left, and kept from 13 on
+    }
+
+    @Test
+    void a_test_blank_that_finds_no_wood_counts_as_missing() {
+        verifier.verifyThat(CutConstraints::testBlanks)
+                .given(new ProvingPrice(PROVED.proving(), 1_000_000), rail(0, "12"), rail(1, "12"))
+                .penalizesBy(1_000_000); // 11 7/8 are left of each
+    }
+
+    private static final JobNumbers PROVED = new JobNumbers(new JobBuilder("proved")
+            .testRip(new TestRip(Length.inches("12"), 1))
+            .offcuts(new Keep(Length.inches("13"), Length.inches("2")), new BigDecimal("0.5"))
+            .stack(JobBuilder.maple("a", "6", "24"), JobBuilder.maple("b", "6", "24"))
+            .parts(JobBuilder.part("rail", 2, "9", "5 7/8"))
+            .build());
+
+    /** A rail from a section of that length; which part it is does not matter here. */
+    private static BoardCut rail(int board, String length) {
+        long to = Length.inches(length).nanometers();
+        Layout.Strip strip = new Layout.Strip(Length.inches("5 7/8").nanometers(), List.of(new Layout.Blank(0, 0)));
+        Layout.Section section = new Layout.Section(0, to, Edge.LEFT, 0, List.of(strip));
+        return new BoardCut(board, FLAT, PROVED.priced(new Layout(board, List.of(section))));
+    }
+
     private static BoardCut whole(int board) {
         return new BoardCut(board, FLAT, null);
     }
@@ -79,6 +124,7 @@ class CutConstraintsTest {
 
     private static BoardCut cut(int board, long cost, int... made) {
         Layout layout = new Layout(board, List.of());
-        return new BoardCut(board, FLAT, new PricedLayout(layout, made, new long[] {100, 60}, cost, 3, 2, 1));
+        return new BoardCut(
+                board, FLAT, new PricedLayout(layout, made, new long[] {100, 60}, cost, 3, 2, 1, TestEnds.NONE));
     }
 }

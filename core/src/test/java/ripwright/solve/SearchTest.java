@@ -14,7 +14,10 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.optaplanner.core.config.solver.EnvironmentMode;
 import ripwright.job.Job;
+import ripwright.measure.Length;
 import ripwright.pattern.JobNumbers;
+import ripwright.saw.TestRip;
+import ripwright.testing.JobBuilder;
 
 class SearchTest {
     private static final Job SHELVES = job(
@@ -28,6 +31,12 @@ class SearchTest {
                     part("stile", 4, "2 1/4", "30 1/2").together("face").build(),
                     part("shelf", 3, "3 1/2", "29").build(),
                     part("cleat", 5, "1 1/2", "17 1/4").build()));
+
+    private static final Job TIGHT = new JobBuilder("tight")
+            .testRip(new TestRip(Length.inches("12"), 2))
+            .stack(JobBuilder.maple("a", "6 1/4", "60 1/4"), JobBuilder.maple("b", "6 1/4", "60 1/4"))
+            .parts(JobBuilder.part("rail", 12, "20", "2"))
+            .build();
 
     @Test
     void the_same_seed_finds_the_same() {
@@ -62,13 +71,30 @@ class SearchTest {
     @ParameterizedTest
     @CsvSource({"FULL_ASSERT, NONE", "FULL_ASSERT, 2"})
     void recuts_leave_no_trace_when_undone(EnvironmentMode mode, String moveThreads) {
-        Workbench workbench = new Workbench(new JobNumbers(SHELVES));
+        leaveNoTrace(SHELVES, mode, moveThreads);
+        leaveNoTrace(TIGHT, mode, moveThreads);
+    }
+
+    private static void leaveNoTrace(Job job, EnvironmentMode mode, String moveThreads) {
+        Workbench workbench = new Workbench(new JobNumbers(job));
         Champion start = new Greedy(workbench, () -> false).best(new java.util.SplittableRandom(3));
         try (Watch watch = new Watch(() -> false)) {
             Champion found = new Anneal(workbench, 0.02, 1_500, watch)
                     .checked(mode, moveThreads)
                     .from(start, 5);
             assertThat(found.blanks()).isBetween(1, 18);
+        }
+    }
+
+    /** Filled as full as can be, the boards have no wood for test blanks; the search leaves some. */
+    @Test
+    void wood_for_test_blanks_is_left() {
+        for (int seed = 0; seed < 5; seed++) {
+            Search.Effort effort = new Search.Effort(seed, 1, 1_000, 9, 20);
+            Champion best =
+                    new Search(new JobNumbers(TIGHT), effort, Optional::empty, () -> false, champion -> {}).best();
+            assertThat(best.blanks()).isEqualTo(12);
+            assertThat(best.unproved()).isZero();
         }
     }
 

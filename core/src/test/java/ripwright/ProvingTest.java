@@ -1,0 +1,112 @@
+package ripwright;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.SplittableRandom;
+import org.jspecify.annotations.Nullable;
+import org.junit.jupiter.api.Test;
+import ripwright.job.Job;
+import ripwright.job.Keep;
+import ripwright.measure.Length;
+import ripwright.measure.Money;
+import ripwright.pattern.JobNumbers;
+import ripwright.pattern.Layout;
+import ripwright.pattern.PricedLayout;
+import ripwright.pattern.Proving;
+import ripwright.plan.Plan;
+import ripwright.saw.TestRip;
+import ripwright.sequence.NoTestWoodException;
+import ripwright.sequence.Sequencer;
+import ripwright.testing.HandRule;
+import ripwright.testing.RandomJobs;
+import ripwright.testing.Seeds;
+
+/** What the search reckons for test blanks, beside what the plan then pays for them. */
+class ProvingTest {
+    private static final long CENTS = 30_000; // millionths: the plan's figures are rounded one by one
+
+    @Test
+    void the_search_finds_no_wood_where_the_plan_finds_none() {
+        int[] proved = new int[2];
+        Seeds.each(400, ProvingTest::proved, job -> {
+            List<Layout> layouts = HandRule.plan(job);
+            boolean found = proving(job, layouts).missing() == 0;
+            assertThat(found).isEqualTo(plan(job, layouts).isPresent());
+            proved[found ? 1 : 0]++;
+        });
+        assertThat(proved[0]).isGreaterThan(20);
+        assertThat(proved[1]).isGreaterThan(100);
+    }
+
+    /** Defects on what is left are not looked at, and the plan looks further: so not exactly. */
+    @Test
+    void the_search_reckons_about_what_the_plan_pays() {
+        int[] alike = new int[2];
+        Seeds.each(400, ProvingTest::proved, job -> {
+            List<Layout> layouts = HandRule.plan(job);
+            Optional<Plan> plan = plan(job, layouts);
+            if (plan.isEmpty()) return;
+            long untested = plan(with(job, TestRip.NONE, job.keep()), layouts)
+                    .orElseThrow()
+                    .cost()
+                    .net()
+                    .movePointRight(6)
+                    .longValueExact();
+            long tested = plan.get().cost().net().movePointRight(6).longValueExact();
+            long difference = tested - untested - proving(job, layouts).millionths() - testRips(job, plan.get());
+            alike[Math.abs(difference) <= CENTS ? 1 : 0]++;
+        });
+        assertThat(alike[1]).isGreaterThan(20 * alike[0]);
+    }
+
+    private static long testRips(Job job, Plan plan) {
+        if (job.testRip().tries() == 0) return 0;
+        double perMinute = job.laborOrUnpaid().perHour().doubleValue() / 60 * JobNumbers.MONEY;
+        return Math.round(plan.settings().size()
+                * perMinute
+                * job.laborOrUnpaid().ripMinutes().doubleValue());
+    }
+
+    private static Proving.Cost proving(Job job, List<Layout> layouts) {
+        JobNumbers numbers = new JobNumbers(job);
+        @Nullable PricedLayout[] all = new @Nullable PricedLayout[numbers.boards()];
+        for (Layout layout : layouts) all[layout.board()] = numbers.priced(layout);
+        return numbers.proving().of(all);
+    }
+
+    private static Optional<Plan> plan(Job job, List<Layout> layouts) {
+        try {
+            return Optional.of(new Sequencer(job, layouts, Money.ZERO).plan());
+        } catch (NoTestWoodException e) {
+            return Optional.empty();
+        }
+    }
+
+    private static Job proved(SplittableRandom random, int size) {
+        Job job = RandomJobs.growing(random, size);
+        Keep keep = new Keep(inches(random.nextInt(15, 45)), inches(random.nextInt(1, 6)));
+        return with(job, new TestRip(job.testRip().length(), random.nextInt(1, 4)), keep);
+    }
+
+    private static Length inches(int inches) {
+        return Length.inches(String.valueOf(inches));
+    }
+
+    private static Job with(Job job, TestRip testRip, Keep keep) {
+        return new Job(
+                job.name(),
+                job.units(),
+                job.saw(),
+                testRip,
+                keep,
+                job.prices(),
+                job.salvage(),
+                job.labor(),
+                job.stack(),
+                job.rack(),
+                job.parts(),
+                job.limits());
+    }
+}
