@@ -22,7 +22,8 @@ import ripwright.stock.Board;
 /** The floor under a job's plans: found on a thread of its own beside the search, and raised by a proof on small jobs. */
 final class Underneath {
     private static final int MOST_PARTS_PROVEN = 110;
-    private static final int QUESTIONS = 1_000; // of a proof, where recuts are counted and not seconds
+    private static final int QUESTIONS = 100; // of a proof, where recuts are counted and not seconds
+    private static final int QUESTIONS_WITH_MONEY = 6; // the same, where offcuts and labor count
     private static final double SECONDS = 6; // for the floor, and again for the proof, where no time is given
 
     private final Job job;
@@ -94,7 +95,7 @@ final class Underneath {
 
     private BooleanSupplier endOfProof(double share) {
         BooleanSupplier end = clock.until(clock.limited() ? clock.seconds() * share : end(clock.elapsed()));
-        return counted ? new Patience(end, QUESTIONS) : end;
+        return counted ? new Patience(end, numbers.boardsAlone() ? QUESTIONS : QUESTIONS_WITH_MONEY) : end;
     }
 
     /** As {@link #proven}, on a thread of its own. */
