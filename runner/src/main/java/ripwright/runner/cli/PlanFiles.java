@@ -11,6 +11,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import ripwright.runner.disk.WholeFile;
 
 /** The two files that come of a job. */
 final class PlanFiles {
