@@ -3,7 +3,6 @@ package ripwright.settle;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
-import ripwright.plan.Offcut;
 import ripwright.stock.Board;
 
 /**
@@ -23,15 +22,15 @@ final class Labels {
     private final Set<String> freeMarks = new HashSet<>(); // keys of the same
 
     /** Beside what stays on the rack, for those offcuts of the plan; {@code used} ids were somebody's once. */
-    Labels(List<Board> staying, Set<String> used, List<Offcut> planned) {
+    Labels(List<Board> staying, Set<String> used, List<Board> planned) {
         ids = new HashSet<>(used);
         for (Board offcut : staying) {
             ids.add(offcut.id());
             marks.add(Settlement.markKey(offcut));
         }
-        for (Offcut offcut : planned) {
+        for (Board offcut : planned) {
             if (!ids.contains(offcut.id()) && offcut.id().indexOf('#') < 0) freeIds.add(offcut.id());
-            String mark = Settlement.markKey(offcut.piece());
+            String mark = Settlement.markKey(offcut);
             if (!marks.contains(mark)) freeMarks.add(mark);
         }
         ids.addAll(freeIds);

@@ -14,15 +14,23 @@ import ripwright.saw.TestRip;
 import ripwright.settle.Settlement;
 import ripwright.settle.Settling;
 import ripwright.stock.Board;
+import ripwright.testing.Feature;
+import ripwright.testing.Features;
+import ripwright.testing.JobSize;
 import ripwright.testing.RandomJobs;
 import ripwright.testing.Seeds;
 
-/** What leaves stack and rack is parts, kerfs, losses, waste and what enters the rack: in exact arithmetic, an error of 0. */
+/**
+ * What leaves stack and rack is parts, kerfs, losses, waste and what enters the rack: in exact arithmetic, an error of 0. The
+ * width of a tapered board is rounded to the nanometer wherever it is cut, so those are left out.
+ */
 class SettledWoodTest {
     @Test
     void no_wood_is_lost_or_won_between_plan_and_rack() {
-        Seeds.each(150, (random, size) -> {
-            Job job = untested(RandomJobs.growing(random, size));
+        Seeds.each(50, (random, size) -> {
+            JobSize grown = new JobSize(random.nextInt(1, size + 2), random.nextInt(1, 2 + size / 3));
+            Features straight = Features.some(random).without(Feature.TAPER);
+            Job job = untested(RandomJobs.random(random, grown, straight));
             Plan plan = Planner.plan(job, Options.defaults().withMostRecuts(40));
             Settlement settlement = new Settling(job, plan, job.rack()).settlement(Set.of(), "today");
 

@@ -22,8 +22,8 @@ class SettlingTest {
 
     @Test
     void settled_and_unsettled_the_rack_is_what_it_was() {
-        Seeds.each(120, (random, size) -> {
-            Job job = RandomJobs.growing(random, size);
+        Seeds.each(40, (random, size) -> {
+            Job job = RandomJobs.growing(random, size / 2);
             Plan plan = Planner.plan(job, QUICK);
             List<Board> rack = shuffled(job.rack(), random);
             Settling settling = new Settling(job, plan, rack);
@@ -40,13 +40,13 @@ class SettlingTest {
     /** Offcuts feed the next job; none is lost, none is there twice, and all is undone one by one. */
     @Test
     void one_job_after_another_and_all_of_them_undone() {
-        Seeds.each(30, (random, size) -> {
+        Seeds.each(12, (random, size) -> {
             List<List<Board>> racks = new ArrayList<>(List.of(List.of()));
             List<Settlement> settlements = new ArrayList<>();
             Set<String> used = new HashSet<>();
             for (int i = 0; i < 3; i++) {
                 List<Board> rack = racks.get(i);
-                Job job = onRack(RandomJobs.growing(random, size), rack);
+                Job job = onRack(RandomJobs.growing(random, size / 2), rack);
                 Settlement settlement = new Settling(job, Planner.plan(job, QUICK), rack).settlement(used, "day " + i);
                 for (Board entered : settlement.entered()) assertThat(used.add(entered.id())).isTrue();
                 List<Board> after = settlement.settled(rack);

@@ -3,14 +3,12 @@ package ripwright.runner.cli;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.LocalDate;
-import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import ripwright.measure.Unit;
-import ripwright.plan.Offcut;
 import ripwright.runner.disk.Disk;
 import ripwright.runner.rack.Settled;
 import ripwright.settle.Settlement;
@@ -27,6 +25,9 @@ import ripwright.stock.Board;
             "",
             "Beside lockers.plan.json it writes lockers.left.json, a job file with the boards of the stack that are left and "
                     + "this rack: give it a name and its parts, and plan the next job.",
+            "",
+            "A job that was resumed is booked by the plan of the rest, lockers.resumed.plan.json, alone; the plan it was begun by "
+                    + "must lie beside that one.",
             "",
             "Beside rack.json it keeps:",
             "  rack.book.json      the plans that are booked",
@@ -105,10 +106,9 @@ final class SettleCommand implements Callable<Integer> {
                 AtTheDesk.names(
                         booked.taken().stream().map(Settlement.Taken::offcut).toList()));
         line("to the rack", booked.entered().isEmpty() ? "nothing" : "");
-        List<Offcut> planned = settled.plan().offcuts();
         for (int i = 0; i < booked.entered().size(); i++)
             terminal.out()
-                    .println("    " + offcut(planned.get(i), booked.entered().get(i), units));
+                    .println("    " + offcut(settled.called().get(i), booked.entered().get(i), units));
         line("rack", settled.rack().toString());
         line("boards left", settled.left().toString());
     }
@@ -117,8 +117,7 @@ final class SettleCommand implements Callable<Integer> {
         terminal.out().println(("  " + name + " ".repeat(14 - name.length()) + text).stripTrailing());
     }
 
-    private static String offcut(Offcut planned, Board entered, Unit units) {
-        String sheet = Settlement.mark(planned.piece());
+    private static String offcut(String sheet, Board entered, Unit units) {
         String mark = Settlement.mark(entered);
         String note = sheet.equals(mark)
                 ? ""

@@ -17,7 +17,6 @@ import ripwright.runner.disk.Digest;
 import ripwright.runner.disk.Disk;
 import ripwright.runner.json.Book;
 import ripwright.runner.json.Booked;
-import ripwright.runner.json.JobReader;
 import ripwright.runner.json.NextJobWriter;
 import ripwright.runner.json.Rack;
 import ripwright.runner.json.RackWriter;
@@ -62,30 +61,20 @@ public final class Desk {
             Unit units = rack.units(read.plan().units());
             Book book = rack.book(units);
             Optional<Booked> before = book.of(read.digest());
-            boolean resumed = rack.hasFinished("settle " + read.digest());
-            if (before.isPresent() && resumed)
-                return new Settled(read.plan(), before.get(), read.left(), files.rack(), true);
+            boolean cutOff = rack.hasFinished("settle " + read.digest());
+            if (before.isPresent() && cutOff) return Settled.finished(read, before.get(), files.rack());
             if (before.isPresent())
                 throw new RefusedException(
                         "This plan is booked already, on " + before.get().on() + ".");
-            return settle(read, jobOf(read, job), day, rack, book);
+            return settle(read, Origin.of(read, job), day, rack, book);
         }
     }
 
-    private static Job jobOf(PlanFile plan, Optional<Path> named) throws WrongInputException, RefusedException {
-        Path file = named.or(plan::job)
-                .orElseThrow(() -> new RefusedException(
-                        "There is no " + plan.beside(".job.json") + ". Name the job that was planned: --job FILE."));
-        Job job = JobReader.read(file);
-        if (!job.name().equals(plan.plan().job()))
-            throw new RefusedException("The plan is of \"" + plan.plan().job() + "\", but " + file + " is \""
-                    + job.name() + "\". Name the job that was planned: --job FILE.");
-        return job;
-    }
-
-    private Settled settle(PlanFile plan, Job job, String day, OpenRack rack, Book book)
+    private Settled settle(PlanFile plan, Origin origin, String day, OpenRack rack, Book book)
             throws IOException, RefusedException {
-        Settling settling = new Settling(job, plan.plan(), rack.offcuts());
+        origin.requireUnbooked(book);
+        Job job = origin.begun();
+        Settling settling = origin.settling(plan, rack.offcuts());
         List<String> reasons =
                 new Reasons(plan.plan().units(), rack.offcuts(), book).againstSettling(settling, plan.plan());
         if (!reasons.isEmpty()) throw new RefusedException(reasons);
@@ -111,7 +100,8 @@ public final class Desk {
                 Digest.of(left));
         Change leaving = new Change(plan.left(), leftNow(plan, left), Optional.of(left));
         rack.change("settle " + plan.digest(), Optional.of(after), book.with(entry), List.of(leaving));
-        return new Settled(plan.plan(), entry, plan.left(), files.rack(), false);
+        List<String> called = settling.entering().stream().map(Settlement::mark).toList();
+        return new Settled(plan.plan(), entry, called, plan.left(), files.rack(), false);
     }
 
     private static Path folder(Path file) {
