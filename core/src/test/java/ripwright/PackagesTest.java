@@ -29,7 +29,8 @@ class PackagesTest {
             "plan",
             "sequence",
             "replay",
-            "settle");
+            "settle",
+            "resume");
 
     @Test
     void packages_use_only_those_to_their_left() {
