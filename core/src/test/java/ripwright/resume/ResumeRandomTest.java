@@ -20,6 +20,7 @@ class ResumeRandomTest {
     @Test
     void random_mishaps_at_random_steps_always_yield_a_plan_that_replays() {
         Seeds.each(60, (random, size) -> {
+            System.out.println("size " + size);
             Job job = RandomJobs.growing(random, size / 2);
             Plan plan = Planner.plan(job, SHORT_SEARCH);
             resumed(random, job, plan, 2);

@@ -37,6 +37,7 @@ public final class Ripwright implements Runnable {
         this.commands = new CommandLine(spec)
                 .addSubcommand(new PlanCommand(terminal, planner))
                 .addSubcommand(new ReplayCommand(terminal))
+                .addSubcommand(new ResumeCommand(terminal, planner))
                 .addSubcommand(new SettleCommand(terminal, Clock.system(ZoneId.systemDefault()), Disk.REAL))
                 .addSubcommand(new UnsettleCommand(terminal, Disk.REAL))
                 .addSubcommand(new CommandLine.HelpCommand())

@@ -33,6 +33,7 @@ final class StockOut {
         history.mark().ifPresent(mark -> json.text("mark", mark));
         json.text("species", offcut.species().name());
         wood.size(offcut);
+        if (offcut.ripped()) json.flag("ripped", true);
         wood.shape(offcut);
         history.since().ifPresent(since -> json.text("since", since));
         Optional<String> board = history.board();
