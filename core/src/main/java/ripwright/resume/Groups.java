@@ -50,7 +50,7 @@ final class Groups {
         return List.copyOf(possible);
     }
 
-    /** How many of which parts have no board left that they may come from. */
+    /** How many of which parts nothing is left for of the boards they may come from. */
     Map<String, Integer> impossible() {
         return java.util.Collections.unmodifiableMap(impossible);
     }
@@ -74,7 +74,7 @@ final class Groups {
         Set<String> ids = new LinkedHashSet<>();
         pieces.forEach((id, piece) -> {
             boolean there = boards.map(those -> those.contains(piece.board())).orElse(true);
-            if (there && part.mayComeFrom(piece.board())) ids.add(id);
+            if (there && part.mayComeFrom(piece.board()) && piece.gives(part)) ids.add(id);
         });
         return ids;
     }

@@ -54,7 +54,7 @@ final class HandCheck {
         faults.add(new Fault(piece, what, RULE));
     }
 
-    /** All that is in hand is listed, but for leftovers too small for any use; and nothing else is. */
+    /** All in hand that a part could come of is listed, and nothing that is not in hand. */
     private void theSamePieces() {
         Set<String> listed = new HashSet<>();
         for (Board board : rest.boards()) {
@@ -62,7 +62,7 @@ final class HandCheck {
             if (piece(board.id()).filter(Now::inHand).isEmpty()) fault(board.id(), "it is not in hand.");
         }
         for (Now piece : resume.pieces())
-            if (piece.inHand() && piece.planned().kind() != Kind.REST && !listed.contains(piece.id()))
+            if (piece.inHand() && rest.parts().stream().anyMatch(piece::gives) && !listed.contains(piece.id()))
                 fault(piece.id(), "it is in hand, and not listed.");
     }
 

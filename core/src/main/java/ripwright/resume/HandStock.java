@@ -37,7 +37,7 @@ final class HandStock {
         this.wanted = wanted;
         this.keepStrips = keepStrips;
         for (Now piece : now) {
-            if (!piece.inHand() || (piece.planned().kind() == Kind.REST && !useful(piece.wood()))) continue;
+            if (!piece.inHand() || !worthListing(piece)) continue;
             Board board = board(piece);
             pieces.put(board.id(), piece);
             if (board.fromRack()) rack.add(board);
@@ -65,7 +65,7 @@ final class HandStock {
         Board.Builder board = new RackEntry(piece.wood()).board(piece.id()).toBuilder();
         boolean test = piece.planned().kind() == Kind.TEST_BLANK;
         if (test) keptForTests(board);
-        else if (keepStrips && ripped(piece.wood())) board.ripped(true);
+        else if (keepStrips && ripped(piece)) board.ripped(true);
         boolean keeps = new Salvage(job).keeps(piece.wood());
         if (!keeps && !test) return board.price(BigDecimal.ZERO).build();
         board.price(test ? BigDecimal.ZERO : job.price(piece.wood().board()));
@@ -87,26 +87,24 @@ final class HandStock {
     }
 
     /** Whether it is a strip that a part not made yet comes from as it is. */
-    private boolean ripped(Piece wood) {
+    private boolean ripped(Now piece) {
+        Piece wood = piece.wood();
         boolean strip =
                 wood.leftStraight() && wood.rightStraight() && wood.right().isPresent();
         return strip
                 && wanted.stream()
-                        .anyMatch(part -> part.blankWidth().nanometers() == wood.narrowWidth() && fits(part, wood));
+                        .anyMatch(part -> part.blankWidth().nanometers() == wood.narrowWidth() && piece.gives(part));
     }
 
-    private boolean useful(Piece wood) {
-        boolean part = wanted.stream()
-                .anyMatch(one -> fits(one, wood) && one.blankWidth().nanometers() <= wood.narrowWidth());
+    /** What was cut is listed when a part or a test blank can come of it, or the rack would keep it. */
+    private boolean worthListing(Now piece) {
+        Piece wood = piece.wood();
         boolean test = job.testRip().tries() > 0
                 && wood.clearLength() >= job.testRip().length().nanometers()
                 && wood.narrowWidth() > job.saw().ripKerf().nanometers();
-        return part || test;
-    }
-
-    private static boolean fits(Part part, Piece wood) {
-        return part.thickness().equals(wood.board().millsTo())
-                && part.takes(wood.board().species())
-                && part.blankLength().nanometers() <= wood.clearLength();
+        return piece.planned().kind() == Kind.BOARD
+                || test
+                || wanted.stream().anyMatch(piece::gives)
+                || new Salvage(job).keeps(wood);
     }
 }

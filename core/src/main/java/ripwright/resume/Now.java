@@ -1,6 +1,8 @@
 package ripwright.resume;
 
+import ripwright.bill.Part;
 import ripwright.sequence.Piece;
+import ripwright.stock.Board;
 
 /**
  * A piece in hand as it is now.
@@ -20,6 +22,15 @@ public record Now(String id, Held planned, Piece wood, boolean good, boolean usa
     /** Whether it is there to be cut. */
     public boolean inHand() {
         return usable && !made();
+    }
+
+    /** Whether it is large enough for one of those parts, and of its wood. */
+    boolean gives(Part part) {
+        Board board = wood.board();
+        return part.thickness().equals(board.millsTo())
+                && part.takes(board.species())
+                && part.blankLength().nanometers() <= wood.clearLength()
+                && part.blankWidth().nanometers() <= Math.max(wood.widthAt(wood.from()), wood.widthAt(wood.to()));
     }
 
     /** The id of the board it was cut from, in the job that was begun. */

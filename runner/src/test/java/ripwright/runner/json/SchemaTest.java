@@ -127,7 +127,7 @@ class SchemaTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"job", "plan", "rack"})
+    @ValueSource(strings = {"job", "plan", "rack", "report"})
     void every_object_is_closed_and_every_field_is_described(String name) throws IOException {
         List<String> bare = new ArrayList<>();
         collectBare(JsonMapper.shared().readTree(text(name)), "$", bare);
