@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Stream;
+import ripwright.bill.Part;
 import ripwright.job.Job;
 import ripwright.saw.Labor;
 import ripwright.stock.Board;
@@ -38,6 +39,7 @@ final class Agreement {
         alike("labor", job -> job.labor().map(Agreement::plain));
         prices();
         boards();
+        parts();
         if (!disagreements.isEmpty()) throw new DisagreeingJobsException(disagreements);
     }
 
@@ -86,6 +88,14 @@ final class Agreement {
                         + quoted(whole.job().name()) + " and there are several in "
                         + quoted(copy.job().name()) + ". Give both the same count, or two ids.");
         }
+    }
+
+    private void parts() {
+        for (Job job : jobs)
+            for (Part part : job.parts())
+                if (!part.boards().isEmpty())
+                    disagreements.add("The part " + quoted(part.name()) + " of " + quoted(job.name())
+                            + " comes from certain boards only; plan that job alone.");
     }
 
     /** With its price as short as it can be written, as 8.4 and 8.40 are one price. */

@@ -64,7 +64,8 @@ final class JointJob {
                 part.sneakUp(),
                 part.edgeAllowance(),
                 part.fitted(),
-                part.together().map(group -> job + BETWEEN + groups.computeIfAbsent(group, first -> groups.size())));
+                part.together().map(group -> job + BETWEEN + groups.computeIfAbsent(group, first -> groups.size())),
+                part.boards());
     }
 
     /** As long as the longest of them is given, or without an end of its own as soon as one of them is. */

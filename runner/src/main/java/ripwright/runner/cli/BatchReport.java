@@ -9,7 +9,7 @@ import java.util.Optional;
 import ripwright.runner.tree.JsonOut;
 import ripwright.runner.tree.Mistake;
 
-/** What became of many jobs, for programs; {@code report.schema.json} says what every field means. */
+/** What became of many jobs, for programs; {@code batch.schema.json} says what every field means. */
 final class BatchReport {
     private final List<Result> results;
     private final Batch.How how;

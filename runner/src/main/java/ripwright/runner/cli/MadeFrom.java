@@ -5,12 +5,11 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
 import java.util.ArrayList;
-import java.util.HexFormat;
 import java.util.List;
 import java.util.Optional;
+import ripwright.runner.disk.Digest;
+import ripwright.runner.disk.WholeFile;
 import ripwright.runner.json.JobReader;
 
 /**
@@ -39,10 +38,10 @@ final class MadeFrom {
     private static Optional<String> inputs(JobFile job, String version) {
         try {
             byte[] bytes = Files.readAllBytes(job.path());
-            StringBuilder lines = new StringBuilder("made by " + version + "\n" + digest(bytes) + "  job\n");
+            StringBuilder lines = new StringBuilder("made by " + version + "\n" + Digest.of(bytes) + "  job\n");
             Optional<String> rack = JobReader.rackOf(bytes);
             if (rack.isPresent())
-                lines.append(digest(Files.readAllBytes(job.home().resolve(rack.get()))))
+                lines.append(Digest.of(Files.readAllBytes(job.home().resolve(rack.get()))))
                         .append("  rack\n");
             return Optional.of(lines.toString());
         } catch (IOException | InvalidPathException e) {
@@ -67,7 +66,7 @@ final class MadeFrom {
     private String text(String made) throws IOException {
         StringBuilder text = new StringBuilder(made);
         for (Path output : outputs)
-            text.append(digest(Files.readAllBytes(output)))
+            text.append(Digest.of(Files.readAllBytes(output)))
                     .append("  ")
                     .append(ending(output))
                     .append('\n');
@@ -76,13 +75,5 @@ final class MadeFrom {
 
     private String ending(Path output) {
         return output.equals(files.plan()) ? "plan" : output.equals(files.sheet()) ? "sheet" : "boards";
-    }
-
-    private static String digest(byte[] bytes) {
-        try {
-            return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(bytes));
-        } catch (NoSuchAlgorithmException e) {
-            throw new IllegalStateException("Every Java has SHA-256.", e);
-        }
     }
 }

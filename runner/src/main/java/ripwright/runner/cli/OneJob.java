@@ -38,12 +38,17 @@ final class OneJob {
         Job job = JobReader.read(file.path());
         files.prepare();
         Plan plan = planner.apply(mostThreads.isPresent() ? within(job, mostThreads.getAsInt()) : job, options);
+        write(job, plan);
+        return new Done(job, plan);
+    }
+
+    /** Writes what comes of it. */
+    void write(Job job, Plan plan) throws IOException {
         files.write(PlanWriter.bytes(plan), new Sheet(job, plan).html().getBytes(StandardCharsets.UTF_8));
         if (drawings) {
             List<String> boards = plan.boards().stream().map(CutBoard::board).toList();
             files.writeDrawings(new Picture(job, plan, boards).svg().getBytes(StandardCharsets.UTF_8));
         }
-        return new Done(job, plan);
     }
 
     /** That job on so many threads, or fewer where it says so itself. */

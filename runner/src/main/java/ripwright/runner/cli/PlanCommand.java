@@ -10,14 +10,19 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.concurrent.Callable;
 import java.util.function.BiFunction;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import ripwright.Options;
+import ripwright.SharedPlan;
+import ripwright.SharedPlanner;
 import ripwright.job.Job;
 import ripwright.plan.Plan;
+import ripwright.runner.disk.WholeFile;
 import ripwright.runner.tree.WrongInputException;
 
 /** Plans jobs, many at once. A job that cannot be planned stops none of the others. */
@@ -40,6 +45,13 @@ import ripwright.runner.tree.WrongInputException;
                     + "interrupted goes on where it stopped. (It is kept in a hidden file beside the plan what it was made "
                     + "from, as digests.) One job alone is always planned.",
             "",
+            "Jobs that share one stack are planned --together or --in-turn. The stack is then all boards that any of them lists. "
+                    + "A board is paid by the job that cuts it first; its offcuts lie on the rack of the next, at their salvage "
+                    + "value, so the costs of the plans add up. Beside each plan is written what it is cut from "
+                    + "(lockers.as-planned.json, with its rack): replay and settle the plans against that, in the order told. "
+                    + "And one list of the rip settings of all, where a width that several jobs need is set once "
+                    + "(lockers.settings.json, after the first job).",
+            "",
             "With - jobs come from standard input, one a line, and a line of JSON goes to standard output for each, in the "
                     + "same order: { line, job, outcome, exitCode, figures of the plan, plan } or { line, outcome, exitCode, "
                     + "mistakes }. Blank lines are left out; rack files are looked for from the working folder.",
@@ -59,6 +71,7 @@ import ripwright.runner.tree.WrongInputException;
             "  java -jar ripwright.jar plan lockers.job.json",
             "  java -jar ripwright.jar plan lockers.job.json bench.job.json --out plans",
             "  java -jar ripwright.jar plan jobs --out plans --report plans/report.json",
+            "  java -jar ripwright.jar plan lockers.job.json bench.job.json --together",
             "  java -jar ripwright.jar plan - < jobs.jsonl > plans.jsonl"
         })
 final class PlanCommand implements Callable<Integer> {
@@ -100,9 +113,37 @@ final class PlanCommand implements Callable<Integer> {
             names = "--report",
             paramLabel = "FILE",
             description =
-                    "Write what became of every job as JSON; report.schema.json in the jar says what the fields mean. "
+                    "Write what became of every job as JSON; batch.schema.json in the jar says what the fields mean. "
                             + "With --out and several jobs it is written as DIR/report.json without being asked for.")
     private Optional<Path> report;
+
+    @ArgGroup(exclusive = true)
+    private @Nullable Sharing sharing;
+
+    /** How several jobs share one stack. */
+    static final class Sharing {
+        @Option(
+                names = "--together",
+                required = true,
+                description =
+                        "The jobs share one stack: plan them so that all of them together cost the least. Takes up to "
+                                + "four times their seconds.")
+        private boolean together;
+
+        @Option(
+                names = "--in-turn",
+                required = true,
+                description =
+                        "The jobs share one stack: plan them one after the other as they are named, each from what those "
+                                + "before it leave, offcuts first of all.")
+        private boolean inTurn;
+
+        private Sharing() {}
+
+        private SharedPlan plan(List<Job> jobs, Options options) {
+            return together ? SharedPlanner.together(jobs, options) : SharedPlanner.inTurn(jobs, options);
+        }
+    }
 
     @Option(names = "--verbose", description = "Say on the error stream what the search does.")
     private boolean verbose;
@@ -121,6 +162,7 @@ final class PlanCommand implements Callable<Integer> {
         List<JobFile> files = JobFile.all(jobs);
         Optional<String> clash = PlanFiles.clash(files, out);
         if (clash.isPresent()) return refused(clash.get());
+        if (sharing != null) return shared(files, sharing);
         boolean alone = files.size() == 1 && !Files.isDirectory(jobs.get(0));
         return (alone && report.isEmpty() ? one(files.get(0)) : many(files)).number();
     }
@@ -129,11 +171,14 @@ final class PlanCommand implements Callable<Integer> {
     private Optional<String> wrongTogether() {
         if (atOnce.isPresent() && atOnce.get() < 1)
             return Optional.of("--at-once is " + atOnce.get() + "; it must be at least 1.");
+        if (sharing != null && (report.isPresent() || atOnce.isPresent() || again))
+            return Optional.of(
+                    "Jobs that share a stack are planned as one: leave out --report, --at-once and --again.");
         if (!jobs.contains(STANDARD_INPUT)) return Optional.empty();
         if (jobs.size() > 1) return Optional.of("- stands alone: give either job files and folders, or - for lines.");
-        if (out.isPresent() || report.isPresent() || drawings || again)
+        if (out.isPresent() || report.isPresent() || drawings || again || sharing != null)
             return Optional.of("With - the plans go to standard output and nowhere else: "
-                    + "leave out --out, --report, --drawings and --again.");
+                    + "leave out all options but --at-once and --verbose.");
         return Optional.empty();
     }
 
@@ -152,6 +197,16 @@ final class PlanCommand implements Callable<Integer> {
             ExitCode exit = new JobLines(terminal, planner, share(Integer.MAX_VALUE), interruption).run();
             terminal.flush();
             return exit;
+        }
+    }
+
+    private int shared(List<JobFile> files, Sharing sharing) {
+        if (files.size() < 2) return refused("Only one job is named; a stack is shared by two at least.");
+        Batch.How how = new Batch.How(out, drawings, again, share(1), spec.version()[0]);
+        try (Interruption interruption = new Interruption()) {
+            ExitCode exit = new SharedJobs(terminal, files, how, sharing::plan).plan(interruption);
+            terminal.flush();
+            return exit.number();
         }
     }
 

@@ -227,7 +227,7 @@ class BatchTest {
 
     private static List<String> complaints(String report) throws IOException {
         try (InputStream in =
-                Objects.requireNonNull(BatchTest.class.getResourceAsStream("/ripwright/report.schema.json"))) {
+                Objects.requireNonNull(BatchTest.class.getResourceAsStream("/ripwright/batch.schema.json"))) {
             return SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12)
                     .getSchema(new String(in.readAllBytes(), StandardCharsets.UTF_8), InputFormat.JSON)
                     .validate(report, InputFormat.JSON)

@@ -119,7 +119,7 @@ class JobLinesTest {
         assertThat(shop.run("plan", "-", "--out", "FOLDER/out")).isEqualTo(2);
         assertThat(shop.err()).isEqualTo("""
                 - stands alone: give either job files and folders, or - for lines.
-                With - the plans go to standard output and nowhere else: leave out --out, --report, --drawings and --again.
+                With - the plans go to standard output and nowhere else: leave out all options but --at-once and --verbose.
                 """);
     }
 }
