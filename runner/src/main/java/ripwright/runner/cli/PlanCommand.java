@@ -141,7 +141,9 @@ final class PlanCommand implements Callable<Integer> {
         private Sharing() {}
 
         private SharedPlan plan(List<Job> jobs, Options options) {
-            return together ? SharedPlanner.together(jobs, options) : SharedPlanner.inTurn(jobs, options);
+            return inTurn && !together
+                    ? SharedPlanner.inTurn(jobs, options)
+                    : SharedPlanner.together(jobs, options);
         }
     }
 
