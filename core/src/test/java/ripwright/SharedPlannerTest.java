@@ -50,8 +50,10 @@ class SharedPlannerTest {
 
     @Test
     void the_next_job_is_cut_from_what_the_first_leaves_and_the_costs_add_up() {
-        Job shelf =
-                job("Shelf").stack(maple("M1", "6", "96")).parts(part("board", 1, "40", "6")).build();
+        Job shelf = job("Shelf")
+                .stack(maple("M1", "6", "96"))
+                .parts(part("board", 1, "40", "6"))
+                .build();
         Job bench = job("Bench")
                 .stack(maple("M1", "6", "96"), maple("M2", "6", "96"))
                 .parts(part("seat", 1, "40", "6"))
@@ -60,7 +62,9 @@ class SharedPlannerTest {
         replays(plans);
         assertThat(cut(plans.turns())).extracting(Job::name).containsExactly("Shelf", "Bench");
         // 4 board feet cost 32.00; 55 7/8 in of them go to the rack for 9.3125 and come back, 15 3/4 in stay for 2.625
-        assertThat(plans.turns()).extracting(turn -> turn.plan().cost().net()).containsExactly(money("22.69"), money("6.68"));
+        assertThat(plans.turns())
+                .extracting(turn -> turn.plan().cost().net())
+                .containsExactly(money("22.69"), money("6.68"));
         assertThat(plans.net()).isEqualTo(money("29.37"));
         assertThat(plans.fresh()).isEqualByComparingTo("3");
         assertThat(plans.complete()).isTrue();
@@ -74,8 +78,14 @@ class SharedPlannerTest {
     @Test
     void together_the_first_job_takes_the_board_that_serves_both() {
         Board.Builder[] stack = {maple("long", "6", "96"), maple("short", "6", "81")};
-        Job shelf = new JobBuilder("Shelf").stack(stack).parts(part("board", 1, "40", "6")).build();
-        Job bench = new JobBuilder("Bench").stack(stack).parts(part("seat", 1, "50", "6")).build();
+        Job shelf = new JobBuilder("Shelf")
+                .stack(stack)
+                .parts(part("board", 1, "40", "6"))
+                .build();
+        Job bench = new JobBuilder("Bench")
+                .stack(stack)
+                .parts(part("seat", 1, "50", "6"))
+                .build();
         SharedPlan inTurn = SharedPlanner.inTurn(List.of(shelf, bench), SHORT_SEARCH);
         SharedPlan together = SharedPlanner.together(List.of(shelf, bench), SHORT_SEARCH);
         replays(inTurn);
@@ -86,8 +96,14 @@ class SharedPlannerTest {
 
     @Test
     void in_turn_keeps_the_order_and_a_job_that_finds_no_board_is_told() {
-        Job greedy = job("Greedy").stack(maple("M1", "6", "40")).parts(part("board", 1, "40", "6")).build();
-        Job late = job("Late").stack(maple("M1", "6", "40")).parts(part("board", 1, "20", "6")).build();
+        Job greedy = job("Greedy")
+                .stack(maple("M1", "6", "40"))
+                .parts(part("board", 1, "40", "6"))
+                .build();
+        Job late = job("Late")
+                .stack(maple("M1", "6", "40"))
+                .parts(part("board", 1, "20", "6"))
+                .build();
         SharedPlan plans = SharedPlanner.inTurn(List.of(greedy, late), SHORT_SEARCH);
         assertThat(cut(plans.turns())).extracting(Job::name).containsExactly("Greedy");
         assertThat(plans.leftOut()).containsExactly(late);
@@ -99,9 +115,12 @@ class SharedPlannerTest {
         Board.Builder[] laths = {
             maple("lath#1", "2", "40"), maple("lath#2", "2", "40"), maple("lath#3", "2", "40"), maple("M1", "3", "30")
         };
-        Job first = job("First").stack(laths).parts(part("edging", 1, "40", "2")).build();
-        Job second = job("Second").stack(laths).parts(part("edging", 1, "40", "2")).build();
-        Job third = job("Third").stack(laths).parts(part("edging", 1, "40", "2")).build();
+        Job first =
+                job("First").stack(laths).parts(part("edging", 1, "40", "2")).build();
+        Job second =
+                job("Second").stack(laths).parts(part("edging", 1, "40", "2")).build();
+        Job third =
+                job("Third").stack(laths).parts(part("edging", 1, "40", "2")).build();
         SharedPlan plans = SharedPlanner.inTurn(List.of(first, second, third), SHORT_SEARCH);
         replays(plans);
         assertThat(cut(plans.turns()))
@@ -125,30 +144,34 @@ class SharedPlannerTest {
                 .parts(part("a", 1, "40", "6").boards(Set.of("M1")))
                 .build();
         assertThatThrownBy(() -> SharedPlanner.together(List.of(one, other, one), SHORT_SEARCH))
-                .isInstanceOfSatisfying(DisagreeingJobsException.class, e -> assertThat(e.disagreements())
-                        .containsExactlyInAnyOrder(
-                                "Two jobs are called \"One\"; rename one.",
-                                "\"One\" and \"Other\" do not agree on the saws.",
-                                "\"One\" and \"Other\" do not agree on salvage.",
-                                "\"One\" and \"Other\" do not agree on the price of maple: 8 and 9.5.",
-                                "The board \"M1\" is not the same in \"One\" and \"Other\". Give it one measure, or two ids.",
-                                "There is one board \"lath\" in \"One\" and there are several in \"Other\". Give both the"
-                                        + " same count, or two ids.",
-                                "The part \"a\" of \"Other\" comes from certain boards only; plan that job alone."));
+                .isInstanceOfSatisfying(
+                        DisagreeingJobsException.class,
+                        e -> assertThat(e.disagreements())
+                                .containsExactlyInAnyOrder(
+                                        "Two jobs are called \"One\"; rename one.",
+                                        "\"One\" and \"Other\" do not agree on the saws.",
+                                        "\"One\" and \"Other\" do not agree on salvage.",
+                                        "\"One\" and \"Other\" do not agree on the price of maple: 8 and 9.5.",
+                                        "The board \"M1\" is not the same in \"One\" and \"Other\". Give it one measure, or two ids.",
+                                        "There is one board \"lath\" in \"One\" and there are several in \"Other\". Give both the"
+                                                + " same count, or two ids.",
+                                        "The part \"a\" of \"Other\" comes from certain boards only; plan that job alone."));
     }
 
     @Test
     void equal_saws_and_prices_agree_however_they_are_written() {
         Saw saw = Saw.of(Length.inches("0.125"), Length.inches("1/8"));
         Board board = maple("M1", "6", "96").price(money("8.40")).build();
-        Job one = job("One").stack(List.of(board)).parts(part("a", 1, "40", "6")).build();
+        Job one =
+                job("One").stack(List.of(board)).parts(part("a", 1, "40", "6")).build();
         Job other = job("Other")
                 .saw(saw)
                 .price("maple", money("8.00"))
                 .stack(List.of(board.toBuilder().price(money("8.4")).build()))
                 .parts(part("a", 1, "40", "6"))
                 .build();
-        assertThat(SharedPlanner.inTurn(List.of(one, other), SHORT_SEARCH).complete()).isTrue();
+        assertThat(SharedPlanner.inTurn(List.of(one, other), SHORT_SEARCH).complete())
+                .isTrue();
     }
 
     /** One drawn job, its bill dealt out to two. */
@@ -196,12 +219,20 @@ class SharedPlannerTest {
 
     @Test
     void interrupted_it_gives_whole_plans() {
-        Job shelf = job("Shelf").stack(maple("M1", "6", "96")).parts(part("board", 1, "40", "6")).build();
-        Job bench = job("Bench").stack(maple("M2", "6", "96")).parts(part("seat", 1, "40", "6")).build();
-        SharedPlan plans =
-                SharedPlanner.together(List.of(shelf, bench), SHORT_SEARCH.withCancellation(() -> true));
+        Job shelf = job("Shelf")
+                .stack(maple("M1", "6", "96"))
+                .parts(part("board", 1, "40", "6"))
+                .build();
+        Job bench = job("Bench")
+                .stack(maple("M2", "6", "96"))
+                .parts(part("seat", 1, "40", "6"))
+                .build();
+        SharedPlan plans = SharedPlanner.together(List.of(shelf, bench), SHORT_SEARCH.withCancellation(() -> true));
         replays(plans);
         assertThat(plans.turns()).hasSize(2);
-        assertThat(plans.turns()).extracting(turn -> turn.plan().status()).isNotNull().hasOnlyElementsOfType(Plan.Status.class);
+        assertThat(plans.turns())
+                .extracting(turn -> turn.plan().status())
+                .isNotNull()
+                .hasOnlyElementsOfType(Plan.Status.class);
     }
 }

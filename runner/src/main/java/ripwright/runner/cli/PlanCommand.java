@@ -141,9 +141,7 @@ final class PlanCommand implements Callable<Integer> {
         private Sharing() {}
 
         private SharedPlan plan(List<Job> jobs, Options options) {
-            return inTurn && !together
-                    ? SharedPlanner.inTurn(jobs, options)
-                    : SharedPlanner.together(jobs, options);
+            return inTurn && !together ? SharedPlanner.inTurn(jobs, options) : SharedPlanner.together(jobs, options);
         }
     }
 

@@ -30,11 +30,12 @@ final class SharedText {
                         + plans.turns().stream().map(turn -> turn.job().name()).collect(Collectors.joining(", "))
                         + ".\n");
         if (rows.isEmpty()) return text.toString();
-        text.append("Rip settings for all, ")
-                .append(rows.size())
-                .append(" instead of ")
-                .append(settings.apart());
-        text.append(": set the fence and prove it once a line, then rip for every job in the line.\n");
+        boolean oneGo = rows.size() < settings.apart();
+        text.append(
+                oneGo
+                        ? "Rip settings for all, " + rows.size() + " instead of " + settings.apart()
+                                + ": set the fence and prove it once a line, then rip for every job in the line.\n"
+                        : "Rip settings, job by job; cutting all in one go would save none:\n");
         List<List<String>> lines = new ArrayList<>();
         for (SharedSettings.Row row : rows) lines.add(line(row));
         int run = lines.stream().mapToInt(line -> line.get(0).length()).max().orElse(0);
@@ -45,7 +46,7 @@ final class SharedText {
                     .append(padded(line.get(1), width))
                     .append(line.get(2))
                     .append('\n');
-        if (rows.get(rows.size() - 1).run() > 1)
+        if (oneGo && rows.get(rows.size() - 1).run() > 1)
             text.append("A later run takes wood that is there only after the one before.\n");
         return text.toString();
     }

@@ -30,7 +30,8 @@ final class ManyJobs {
             stack.append(i > 1 ? ", " : "")
                     .append("{ \"id\": \"M")
                     .append(i)
-                    .append("\", \"species\": \"maple\", \"thickness\": \"3/4\", \"straightEdges\": 2, \"endTrim\": 1, ")
+                    .append(
+                            "\", \"species\": \"maple\", \"thickness\": \"3/4\", \"straightEdges\": 2, \"endTrim\": 1, ")
                     .append(size(random.nextInt(16 * 5, 16 * 10), 16, random.nextInt(60, 121), 1))
                     .append(" }");
         StringBuilder parts = new StringBuilder();
@@ -47,7 +48,8 @@ final class ManyJobs {
         return "{ \"format\": 1, \"job\": \"Job " + seed + "\", \"units\": \"in\", "
                 + "\"saw\": { \"ripKerf\": \"1/8\", \"crosscutKerf\": \"1/8\", \"longestRip\": 96, \"shortestRip\": 12 }, "
                 + "\"testRip\": { \"length\": 14, \"tries\": 1 }, \"keep\": { \"length\": 12, \"width\": 2 }, "
-                + "\"prices\": { \"maple\": 8.4 }, \"salvage\": 0.4, \"stack\": [ " + stack + " ], \"parts\": [ " + parts
+                + "\"prices\": { \"maple\": 8.4 }, \"salvage\": 0.4, \"stack\": [ " + stack + " ], \"parts\": [ "
+                + parts
                 + " ], \"limits\": { \"seconds\": 0.2, \"seed\": " + seed + " } }";
     }
 

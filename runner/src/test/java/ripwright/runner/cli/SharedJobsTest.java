@@ -30,7 +30,9 @@ class SharedJobsTest {
         return JobText.CABINET
                 .replace("Cabinet", name)
                 .replace("\"tries\": 1", "\"tries\": 0")
-                .replace("\"count\": 2, \"length\": 24, \"width\": \"2 1/4\"", "\"count\": 1, \"length\": 30, \"width\": 6")
+                .replace(
+                        "\"count\": 2, \"length\": 24, \"width\": \"2 1/4\"",
+                        "\"count\": 1, \"length\": 30, \"width\": 6")
                 .replace("\"length\": 72", "\"length\": \"72 1/64\"");
     }
 
@@ -102,7 +104,11 @@ class SharedJobsTest {
     void jobs_that_do_not_agree_are_told_all_that_differs_and_nothing_is_written() throws IOException {
         Shop shop = shop();
         shop.file("a.job.json", shelf("A"));
-        shop.file("b.job.json", shelf("B").replace("\"ash\": 6", "\"ash\": 7").replace("\"width\": 6, \"length\": \"72", "\"width\": 7, \"length\": \"72"));
+        shop.file(
+                "b.job.json",
+                shelf("B")
+                        .replace("\"ash\": 6", "\"ash\": 7")
+                        .replace("\"width\": 6, \"length\": \"72", "\"width\": 7, \"length\": \"72"));
         assertThat(shop.run("plan", "FOLDER/a.job.json", "FOLDER/b.job.json", "--together"))
                 .isEqualTo(2);
         assertThat(shop.err()).isEqualTo("""
