@@ -128,7 +128,7 @@ public final class Settling {
 
     /** The job as far as it concerns the plan: of the rack only what the plan takes from there, as it is now. */
     public Job job() {
-        if (planned != begun) return planned; // what is in hand is as it is there
+        if (!planned.equals(begun)) return planned; // what is in hand is as it is there
         List<Board> used = new ArrayList<>();
         for (Settlement.Taken taken : taken()) used.add(taken.offcut());
         boolean nothing = planned.stack().isEmpty() && used.isEmpty();
