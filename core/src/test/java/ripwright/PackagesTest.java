@@ -18,7 +18,19 @@ class PackagesTest {
 
     /** Each uses only those named before it; replay does without the packer's arithmetic, and so without these. */
     private static final List<String> ORDER = List.of(
-            "measure", "stock", "bill", "saw", "job", "pattern", "bound", "solve", "plan", "sequence", "replay");
+            "measure",
+            "stock",
+            "bill",
+            "saw",
+            "job",
+            "pattern",
+            "bound",
+            "solve",
+            "plan",
+            "sequence",
+            "replay",
+            "settle",
+            "resume");
 
     @Test
     void packages_use_only_those_to_their_left() {

@@ -21,6 +21,7 @@ import ripwright.stock.Species;
  * @param edgeAllowance extra width left on its blank
  * @param fitted whether it is cut last, one at a time, to the opening
  * @param together the group whose blanks all come from one board
+ * @param boards the ids of the boards it may come from; empty for any board
  */
 public record Part(
         String name,
@@ -33,7 +34,8 @@ public record Part(
         Length sneakUp,
         Length edgeAllowance,
         boolean fitted,
-        Optional<String> together) {
+        Optional<String> together,
+        Set<String> boards) {
     /** Whether a viewer will see a part. */
     public enum Face {
         /** It shows: nothing a viewer would see is tolerated. */
@@ -51,6 +53,7 @@ public record Part(
         positive("width", width);
         positive("thickness", thickness);
         species = Set.copyOf(species);
+        boards = Set.copyOf(boards);
     }
 
     private static void positive(String field, Length length) {
@@ -64,7 +67,8 @@ public record Part(
 
     /** The same line for that many. */
     public Part times(int count) {
-        return new Part(name, count, length, width, thickness, species, face, sneakUp, edgeAllowance, fitted, together);
+        return new Part(
+                name, count, length, width, thickness, species, face, sneakUp, edgeAllowance, fitted, together, boards);
     }
 
     /** How long its blank is: finished length and sneak-up oversize. */
@@ -80,6 +84,11 @@ public record Part(
     /** Whether it may be of that wood. */
     public boolean takes(Species wood) {
         return species.isEmpty() || species.contains(wood);
+    }
+
+    /** Whether it may come from the board of that id. */
+    public boolean mayComeFrom(String board) {
+        return boards.isEmpty() || boards.contains(board);
     }
 
     /** The wood in one finished part, by true volume. */
@@ -100,6 +109,7 @@ public record Part(
         private Length edgeAllowance = Length.ZERO;
         private boolean fitted;
         private Optional<String> together = Optional.empty();
+        private Set<String> boards = Set.of();
 
         private Builder(String name, Length length, Length width, Length thickness) {
             this.name = name;
@@ -150,10 +160,27 @@ public record Part(
             return this;
         }
 
+        /** From one of the boards with those ids. */
+        public Builder boards(Set<String> boards) {
+            this.boards = boards;
+            return this;
+        }
+
         /** The part; an {@link IllegalArgumentException} when it cannot be. */
         public Part build() {
             return new Part(
-                    name, count, length, width, thickness, species, face, sneakUp, edgeAllowance, fitted, together);
+                    name,
+                    count,
+                    length,
+                    width,
+                    thickness,
+                    species,
+                    face,
+                    sneakUp,
+                    edgeAllowance,
+                    fitted,
+                    together,
+                    boards);
         }
     }
 }

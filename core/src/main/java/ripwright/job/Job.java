@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeSet;
 import ripwright.bill.Part;
 import ripwright.measure.BoardFeet;
 import ripwright.measure.Length;
@@ -81,6 +82,7 @@ public record Job(
         boards(stack, prices, new HashMap<>(), "stack", problems);
         boards(rack, prices, ids(stack, "stack"), "rack", problems);
         parts(parts, problems);
+        boardsOfParts(boards(stack, rack), parts, problems);
         if (!problems.isEmpty()) throw new WrongJobException(problems);
     }
 
@@ -133,8 +135,23 @@ public record Job(
         if (count > MOST_PARTS) problems.add(new Problem("parts", count + " parts wanted; a job has at most 100,000."));
     }
 
+    private static void boardsOfParts(List<Board> boards, List<Part> parts, List<Problem> problems) {
+        Set<String> ids = new HashSet<>();
+        for (Board board : boards) ids.add(board.id());
+        for (int i = 0; i < parts.size(); i++)
+            for (String id : new TreeSet<>(parts.get(i).boards()))
+                if (!ids.contains(id))
+                    problems.add(new Problem(
+                            "parts[" + i + "].boards",
+                            "\"" + id + "\" is no board of this job; name boards of the stack or the rack."));
+    }
+
     /** All boards, the rack's offcuts last. */
     public List<Board> boards() {
+        return boards(stack, rack);
+    }
+
+    private static List<Board> boards(List<Board> stack, List<Board> rack) {
         List<Board> boards = new ArrayList<>(stack);
         boards.addAll(rack);
         return List.copyOf(boards);

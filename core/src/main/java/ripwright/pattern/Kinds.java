@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.IntStream;
 import ripwright.bill.Part;
 import ripwright.stock.Board;
 
@@ -51,13 +52,30 @@ public final class Kinds {
                 b.defects(),
                 b.ripped(),
                 b.fromRack(),
+                takenBy(numbers, b),
                 numbers.job().price(b).stripTrailingZeros());
     }
 
     private static Object key(JobNumbers numbers, PartNumbers part, boolean defects) {
         Part p = numbers.job().parts().get(part.index);
         return List.of(
-                part.length, part.width, p.thickness(), p.species(), defects && part.show, part.group, part.feet);
+                part.length,
+                part.width,
+                p.thickness(),
+                p.species(),
+                defects && part.show,
+                part.group,
+                part.feet,
+                p.boards());
+    }
+
+    /** The places of the parts that come from certain boards only, of which that board is one. */
+    private static List<Integer> takenBy(JobNumbers numbers, Board board) {
+        List<Part> parts = numbers.job().parts();
+        return IntStream.range(0, parts.size())
+                .filter(p -> parts.get(p).boards().contains(board.id()))
+                .boxed()
+                .toList();
     }
 
     private static int[][] arrays(Map<Object, List<Integer>> kinds) {

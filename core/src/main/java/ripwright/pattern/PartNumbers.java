@@ -35,6 +35,7 @@ final class PartNumbers {
 
     private boolean fits(Part part, BoardNumbers board) {
         return part.takes(board.stock.species())
+                && part.mayComeFrom(board.stock.id())
                 && part.thickness().equals(board.stock.millsTo())
                 && length <= board.to - board.from
                 && (board.ripped ? width == board.widthNear : width <= Math.max(board.widthNear, board.widthFar));

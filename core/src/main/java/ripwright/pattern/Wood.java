@@ -94,7 +94,9 @@ final class Wood {
 
     private static boolean takes(JobNumbers numbers, BoardNumbers board, int part) {
         Part p = numbers.job().parts().get(part);
-        return p.takes(board.stock.species()) && p.thickness().equals(board.stock.millsTo());
+        return p.takes(board.stock.species())
+                && p.mayComeFrom(board.stock.id())
+                && p.thickness().equals(board.stock.millsTo());
     }
 
     /** Part kinds of a width that fit one of these boards, shortest first. */

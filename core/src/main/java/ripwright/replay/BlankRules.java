@@ -115,6 +115,12 @@ final class BlankRules {
                     "2.species",
                     "board " + board.id() + " is " + board.species() + "; " + part.name() + " takes "
                             + names(part.species()) + ".");
+        if (!part.mayComeFrom(board.id()))
+            findings.add(
+                    blank.id(),
+                    "2.boards",
+                    "it comes from board " + board.id() + "; " + part.name() + " may come from "
+                            + String.join(" or ", new TreeSet<>(part.boards())) + " only.");
     }
 
     private static String names(Set<Species> species) {

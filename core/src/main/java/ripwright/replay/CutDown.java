@@ -11,9 +11,17 @@ import java.util.Optional;
  * @param rest what is left of it; empty when nothing is
  * @param fewestCuts how many crosscuts that takes, at least: a test blank shorter than its piece is one
  * @param mostCuts how many it takes at most; behind a raw end the order of cutting can save one
- * @param widths how wide the test blanks are at their own narrow ends, in nanometers, widest first
+ * @param blanks the test blanks, widest first
  */
-record CutDown(Optional<Leftover> rest, int fewestCuts, int mostCuts, List<Long> widths) {
+record CutDown(Optional<Leftover> rest, int fewestCuts, int mostCuts, List<Cut> blanks) {
+    /**
+     * A test blank as it is cut.
+     *
+     * @param along where it lies along the grain
+     * @param width how wide it is at its own narrow end, in nanometers
+     */
+    record Cut(Line.Span along, long width) {}
+
     /** All ways of cutting {@code count} test blanks, each {@code length} long, from {@code piece}. */
     static List<CutDown> all(Leftover piece, int count, long length, long kerf) {
         if (count == 0) return List.of(new CutDown(Optional.of(piece), 0, 0, List.of()));
@@ -47,21 +55,24 @@ record CutDown(Optional<Leftover> rest, int fewestCuts, int mostCuts, List<Long>
                         atNear == 0 ? piece.along().from() : nearEnd + kerf,
                         atFar == 0 ? piece.along().to() : farStart - kerf))
                 : Optional.empty();
-        return Optional.of(new CutDown(rest, fewest, most, widths(piece, start, atNear, end, atFar, length, kerf)));
+        return Optional.of(new CutDown(rest, fewest, most, cuts(piece, start, atNear, end, atFar, length, kerf)));
     }
 
-    private static List<Long> widths(
-            Leftover piece, long start, int atNear, long end, int atFar, long length, long kerf) {
-        List<Long> widths = new ArrayList<>();
+    private static List<Cut> cuts(Leftover piece, long start, int atNear, long end, int atFar, long length, long kerf) {
+        List<Cut> cuts = new ArrayList<>();
         for (int i = 0; i < atNear; i++) {
             long from = start + i * (length + kerf);
-            widths.add(Math.min(piece.widthAt(from), piece.widthAt(from + length)));
+            cuts.add(cut(piece, from, from + length));
         }
         for (int i = 0; i < atFar; i++) {
             long to = end - i * (length + kerf);
-            widths.add(Math.min(piece.widthAt(to - length), piece.widthAt(to)));
+            cuts.add(cut(piece, to - length, to));
         }
-        widths.sort((one, other) -> Long.compare(other, one));
-        return List.copyOf(widths);
+        cuts.sort((one, other) -> Long.compare(other.width(), one.width()));
+        return List.copyOf(cuts);
+    }
+
+    private static Cut cut(Leftover piece, long from, long to) {
+        return new Cut(new Line.Span(from, to), Math.min(piece.widthAt(from), piece.widthAt(to)));
     }
 }

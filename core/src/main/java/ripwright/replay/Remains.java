@@ -34,14 +34,14 @@ record Remains(
      *
      * @param blank the test blank
      * @param from the leftover it was cut from, as it was before any test blank was
-     * @param width how wide it is at its own narrow end, in nanometers
+     * @param cut where it lies, and how wide it is there
      * @param dueSource where it comes from
      */
-    record Taken(TestBlank blank, Leftover from, long width, TestBlank.Source dueSource) {
+    record Taken(TestBlank blank, Leftover from, CutDown.Cut cut, TestBlank.Source dueSource) {
         /** As wide as the piece it is cut from: where that is tapered, at the narrow end of either. */
         boolean asWideAsListed() {
             long listed = blank.width().nanometers();
-            return Tolerance.same(listed, width) || Tolerance.same(listed, from.narrow());
+            return Tolerance.same(listed, cut.width()) || Tolerance.same(listed, from.narrow());
         }
     }
 

@@ -197,7 +197,7 @@ final class RemainsSearch {
             taken.add(new Remains.Taken(
                     widestFirst.get(i),
                     from,
-                    way.widths().get(i),
+                    way.blanks().get(i),
                     dueSource(from, widestFirst.get(i), widestFirst.subList(0, i), widestFirst)));
         return taken;
     }

@@ -134,7 +134,7 @@ final class TestBlankRules {
                     blank.id(),
                     RULE,
                     "it is listed as " + findings.say(blank.width()) + " wide; what is left of " + blank.from() + " is "
-                            + findings.say(taken.width()) + ".");
+                            + findings.say(taken.cut().width()) + ".");
         if (blank.source() != taken.dueSource())
             findings.add(
                     blank.id(),

@@ -32,31 +32,34 @@ public record Piece(
     }
 
     /** A length of {@code board} over its full width, not milled. */
-    static Piece across(Board board, long from, long to) {
+    public static Piece across(Board board, long from, long to) {
         boolean left = board.straightEdges() >= 1;
         boolean right = board.straightEdges() == 2;
         return new Piece(board, from, to, 0, OptionalLong.empty(), left, right, !board.rough());
     }
 
     /** The part of it that lies between two places along the grain, as wide as it is. */
-    Piece span(long start, long end) {
+    public Piece span(long start, long end) {
         return new Piece(board, start, end, left, right, leftStraight, rightStraight, milled);
     }
 
-    long length() {
+    /** How long it is along the grain. */
+    public long length() {
         return to - from;
     }
 
     /** Its width at a place along the board's grain, rounded down. */
-    long widthAt(long x) {
+    public long widthAt(long x) {
         return right.orElseGet(() -> board.widthAt(new Length(x)).nanometers()) - left;
     }
 
-    long narrowWidth() {
+    /** Its width at its narrow end. */
+    public long narrowWidth() {
         return Math.min(widthAt(from), widthAt(to));
     }
 
-    boolean hasStraightEdge() {
+    /** Whether it can ride a fence as it is. */
+    public boolean hasStraightEdge() {
         return leftStraight || rightStraight;
     }
 
@@ -69,7 +72,7 @@ public record Piece(
     }
 
     /** Its length without raw end trim; not above zero when the trim takes it all. */
-    long clearLength() {
+    public long clearLength() {
         return length() - endTrim().near().nanometers() - endTrim().far().nanometers();
     }
 

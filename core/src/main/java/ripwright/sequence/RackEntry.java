@@ -13,27 +13,33 @@ import ripwright.stock.History;
  * Writes a piece up as a board in its own frame, the way the rack will have it: as it lay in its board, but turned end
  * for end when only its right edge is straight, so that the straight edge is the left one.
  */
-final class RackEntry {
+public final class RackEntry {
     private final Piece piece;
     private final Board original;
 
-    RackEntry(Piece piece) {
+    /** Of that piece. */
+    public RackEntry(Piece piece) {
         this.piece = piece;
         this.original = piece.board();
     }
 
     /** The entry; {@code price} is money per board foot. */
     Board as(String id, Optional<BigDecimal> price, History history) {
-        Board clear = clear(id, history);
-        List<Defect> defects = new ArrayList<>();
-        for (Defect defect : original.defects()) clipped(defect, clear).ifPresent(defects::add);
-        if (piece.rightStraight() && !piece.leftStraight()) defects.replaceAll(defect -> turned(defect, clear));
-        Board.Builder entry = clear.toBuilder().defects(defects);
+        Board.Builder entry = board(id).toBuilder().onRack(history);
         price.ifPresent(entry::price);
         return entry.build();
     }
 
-    private Board clear(String id, History history) {
+    /** The piece as a board of the stack under that id, without a price. */
+    public Board board(String id) {
+        Board clear = clear(id);
+        List<Defect> defects = new ArrayList<>();
+        for (Defect defect : original.defects()) clipped(defect, clear).ifPresent(defects::add);
+        if (piece.rightStraight() && !piece.leftStraight()) defects.replaceAll(defect -> turned(defect, clear));
+        return clear.toBuilder().defects(defects).build();
+    }
+
+    private Board clear(String id) {
         Length width = new Length(piece.widthAt(piece.from()));
         Length widthAtFarEnd = new Length(piece.widthAt(piece.to()));
         int straightEdges = (piece.leftStraight() ? 1 : 0) + (piece.rightStraight() ? 1 : 0);
@@ -44,7 +50,6 @@ final class RackEntry {
                 .rough(piece.thickness(), original.millsTo())
                 .edges(straightEdges, straight ? Length.ZERO : original.edgeLoss(), new Length(crook))
                 .endTrim(piece.endTrim().near(), piece.endTrim().far())
-                .onRack(history)
                 .build();
     }
 

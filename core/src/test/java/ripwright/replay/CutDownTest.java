@@ -82,7 +82,8 @@ class CutDownTest {
         Board tapered = OneBoard.maple("5", "50").toBuilder()
                 .width(IN.length("10"), IN.length("5"))
                 .build();
-        assertThat(CutDown.all(whole(tapered), 2, LENGTH, KERF).get(1).widths())
+        assertThat(CutDown.all(whole(tapered), 2, LENGTH, KERF).get(1).blanks())
+                .extracting(CutDown.Cut::width)
                 .containsExactly(IN.length("8.8").nanometers(), IN.length("5").nanometers());
     }
 }

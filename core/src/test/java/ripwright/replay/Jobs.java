@@ -105,6 +105,7 @@ final class Jobs {
                 p.sneakUp(),
                 p.edgeAllowance(),
                 p.fitted(),
-                p.together());
+                p.together(),
+                p.boards());
     }
 }

@@ -7,7 +7,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Random;
-import org.apache.commons.numbers.fraction.BigFraction;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -36,70 +35,6 @@ class WoodBalanceTest {
             assertThat(new Balance(pieces, board).sum())
                     .as(board.id() + which)
                     .isEqualTo(board.board().area().squareNanometers());
-    }
-
-    /** Adds up a board's wood piece by piece; nothing in it is a difference from the whole. */
-    private record Balance(Pieces pieces, PlacedBoard board) {
-        BigFraction sum() {
-            Line line = board.line(pieces.crosscutKerf());
-            BigFraction sum = BigFraction.ZERO;
-            for (Leftover leftover : new Leftovers(pieces).of(board))
-                sum = sum.add(area(leftover.length(), leftover.near(), leftover.far()));
-            for (Line.Span kerf : kerfs(line))
-                sum = sum.add(area(
-                        kerf.length(),
-                        board.frame().widthAt(kerf.from()),
-                        board.frame().widthAt(kerf.to())));
-            for (PlacedSection section : board.sections()) sum = sum.add(of(section));
-            return sum;
-        }
-
-        private BigFraction of(PlacedSection section) {
-            long length = section.length();
-            Optional<Leftover> beside = new Leftovers(pieces).of(section);
-            BigFraction sum = area(length, section.edgeLoss(), section.edgeLoss());
-            List<PlacedStrip> strips = section.strips();
-            for (PlacedStrip strip : strips) sum = sum.add(of(strip));
-            long kerfs = Math.max(0L, strips.size() - 1L) * pieces.ripKerf();
-            sum = sum.add(area(length, kerfs, kerfs));
-            if (beside.isPresent()) {
-                sum = sum.add(area(length, pieces.ripKerf(), pieces.ripKerf()));
-                return sum.add(area(length, beside.get().near(), beside.get().far()));
-            }
-            // no more than a kerf is left beside the last strip, sawn off or not
-            return sum.add(area(
-                    length,
-                    board.frame().widthAt(section.from()) - section.reach(),
-                    board.frame().widthAt(section.to()) - section.reach()));
-        }
-
-        private BigFraction of(PlacedStrip strip) {
-            BigFraction sum = BigFraction.ZERO;
-            for (PlacedBlank blank : strip.blanks())
-                sum = sum.add(area(blank.span().length(), strip.width(), strip.width()));
-            for (Line.Span kerf : kerfs(strip.line(pieces.crosscutKerf())))
-                sum = sum.add(area(kerf.length(), strip.width(), strip.width()));
-            for (Leftover leftover : new Leftovers(pieces).of(strip))
-                sum = sum.add(area(leftover.length(), leftover.near(), leftover.far()));
-            return sum;
-        }
-
-        /** What the cuts beside each span take, where the wood is not the neighbor's or gone already. */
-        private static List<Line.Span> kerfs(Line line) {
-            List<Line.Span> kerfs = new ArrayList<>();
-            long sawn = line.from(); // up to where no wood stands any more
-            for (Line.Span span : line.spans()) {
-                long start = Math.max(sawn, span.from() - line.kerf());
-                if (start < span.from()) kerfs.add(new Line.Span(start, span.from()));
-                sawn = Math.min(line.to(), span.to() + line.kerf());
-                if (span.to() < sawn) kerfs.add(new Line.Span(span.to(), sawn));
-            }
-            return kerfs;
-        }
-
-        private static BigFraction area(long length, long near, long far) {
-            return BigFraction.of(near + far).multiply(BigFraction.of(length)).divide(2);
-        }
     }
 
     /** A board broken down, ripped and crosscut at random, on a grid of 1/16 in; tapered by 1/100 or not at all. */

@@ -21,7 +21,10 @@ public final class Main {
         Optional<Console> console = console();
         Charset charset = console.map(Console::charset).orElse(StandardCharsets.UTF_8);
         Terminal terminal = new Terminal(
-                writer(FileDescriptor.out, charset), writer(FileDescriptor.err, charset), console.isPresent());
+                System.in,
+                writer(FileDescriptor.out, charset),
+                writer(FileDescriptor.err, charset),
+                console.isPresent());
         System.exit(new Ripwright(terminal, version(), Planner::plan).run(args));
     }
 

@@ -26,7 +26,27 @@ class RunnerPackagesTest {
             .resideInAPackage("ripwright.runner.json..")
             .should()
             .dependOnClassesThat()
-            .resideInAnyPackage("ripwright.runner.cli..", "ripwright.runner.sheet..", "com.fasterxml.jackson..");
+            .resideInAnyPackage(
+                    "ripwright.runner.cli..",
+                    "ripwright.runner.rack..",
+                    "ripwright.runner.sheet..",
+                    "com.fasterxml.jackson..");
+
+    @ArchTest
+    static final ArchRule disks_know_nothing_of_boards = classes()
+            .that()
+            .resideInAPackage("ripwright.runner.disk..")
+            .should()
+            .onlyDependOnClassesThat()
+            .resideInAnyPackage("ripwright.runner.disk..", "ripwright.runner.tree..", "java..", "org.jspecify..");
+
+    @ArchTest
+    static final ArchRule racks_know_nothing_of_commands_and_sheets = noClasses()
+            .that()
+            .resideInAPackage("ripwright.runner.rack..")
+            .should()
+            .dependOnClassesThat()
+            .resideInAnyPackage("ripwright.runner.cli..", "ripwright.runner.sheet..");
 
     @ArchTest
     static final ArchRule sheets_know_nothing_of_commands_and_files = noClasses()

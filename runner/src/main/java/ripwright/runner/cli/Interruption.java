@@ -5,7 +5,8 @@ import java.util.concurrent.TimeUnit;
 
 /**
  * Whether the user wants out. While this is open, Ctrl-C only sets it; the process ends when it is closed, or after a time
- * that is long enough to write a plan.
+ * that is long enough to write a plan. It ends with the exit code of an interruption, and as soon as this is closed: what is
+ * to be said must be said before.
  */
 final class Interruption implements AutoCloseable {
     private static final long MOST_SECONDS = 30;
@@ -32,6 +33,7 @@ final class Interruption implements AutoCloseable {
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
         }
+        Runtime.getRuntime().halt(ExitCode.INTERRUPTED.number()); // else the exit code would tell the signal
     }
 
     @Override

@@ -11,6 +11,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import ripwright.runner.disk.WholeFile;
 
 /** The two files that come of a job. */
 final class PlanFiles {
@@ -19,9 +20,18 @@ final class PlanFiles {
 
     /** Of the job in that file, next to it or under {@code out}. */
     PlanFiles(Path job, Optional<Path> out) {
-        this.folder = out.orElseGet(() -> Optional.ofNullable(job.getParent()).orElse(Path.of("")));
-        String name = String.valueOf(job.getFileName());
-        this.stem = without(without(name, ".json"), ".job");
+        this(JobFile.of(job), out);
+    }
+
+    /** Of that job, next to it or in its place under {@code out}. */
+    PlanFiles(JobFile job, Optional<Path> out) {
+        this.folder = out.map(there -> there.resolve(job.folder())).orElseGet(job::home);
+        this.stem = stem(String.valueOf(job.path().getFileName()));
+    }
+
+    /** That name without what job files end with. */
+    static String stem(String name) {
+        return without(without(name, ".json"), ".job");
     }
 
     private static String without(String name, String ending) {
@@ -31,13 +41,13 @@ final class PlanFiles {
     }
 
     /** What is wrong when two of those jobs would write the same file. */
-    static Optional<String> clash(List<Path> jobs, Optional<Path> out) {
+    static Optional<String> clash(List<JobFile> jobs, Optional<Path> out) {
         Map<Path, Path> first = new HashMap<>();
-        for (Path job : jobs) {
+        for (JobFile job : jobs) {
             Path plan = new PlanFiles(job, out).plan();
-            Path other = first.putIfAbsent(plan.toAbsolutePath().normalize(), job);
+            Path other = first.putIfAbsent(plan.toAbsolutePath().normalize(), job.path());
             if (other != null)
-                return Optional.of(other + " and " + job + " would both be planned into " + plan
+                return Optional.of(other + " and " + job.path() + " would both be planned into " + plan
                         + ". Rename one, or plan them apart.");
         }
         return Optional.empty();
@@ -56,6 +66,16 @@ final class PlanFiles {
     /** Where the boards' drawings go, when they are asked for apart. */
     Path drawings() {
         return folder.resolve(stem + ".boards.svg");
+    }
+
+    /** Where it is kept what the plan was made from: hidden, as nobody but this program reads it. */
+    Path madeFrom() {
+        return folder.resolve("." + stem + ".made-from");
+    }
+
+    /** A file of its own kind next to the plan, as in {@code lockers.settings.json}. */
+    Path beside(String ending) {
+        return folder.resolve(stem + ending);
     }
 
     /** Makes the folder, and refuses early what could not be written in the end. */

@@ -1,5 +1,7 @@
 package ripwright.runner.cli;
 
+import java.time.Clock;
+import java.time.ZoneId;
 import java.util.function.BiFunction;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -7,6 +9,7 @@ import picocli.CommandLine.Model.CommandSpec;
 import ripwright.Options;
 import ripwright.job.Job;
 import ripwright.plan.Plan;
+import ripwright.runner.disk.Disk;
 
 /** The command line as a whole. Keeps no state from one run to the next. */
 @Command(
@@ -20,6 +23,7 @@ import ripwright.plan.Plan;
             "  java -jar ripwright.jar plan lockers.job.json",
             "  java -jar ripwright.jar plan lockers.job.json bench.job.json --out plans",
             "  java -jar ripwright.jar replay lockers.job.json lockers.plan.json",
+            "  java -jar ripwright.jar settle lockers.plan.json --rack rack.json",
             "  java -jar ripwright.jar help plan"
         })
 public final class Ripwright implements Runnable {
@@ -33,6 +37,9 @@ public final class Ripwright implements Runnable {
         this.commands = new CommandLine(spec)
                 .addSubcommand(new PlanCommand(terminal, planner))
                 .addSubcommand(new ReplayCommand(terminal))
+                .addSubcommand(new ResumeCommand(terminal, planner))
+                .addSubcommand(new SettleCommand(terminal, Clock.system(ZoneId.systemDefault()), Disk.REAL))
+                .addSubcommand(new UnsettleCommand(terminal, Disk.REAL))
                 .addSubcommand(new CommandLine.HelpCommand())
                 .setOut(terminal.out())
                 .setErr(terminal.err())

@@ -28,6 +28,11 @@ final class Format {
 
     private Format() {}
 
+    /** Reads the format of a file whose units another file says. */
+    static void readNumber(Fields fields) {
+        fields.required("format", KIND);
+    }
+
     /** Reads both; the unit is the answer, empty when it cannot be read. */
     static Optional<Unit> read(Fields fields) {
         fields.required("format", KIND);

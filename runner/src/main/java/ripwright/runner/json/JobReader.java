@@ -1,7 +1,9 @@
 package ripwright.runner.json;
 
+import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.InputStream;
+import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.util.Optional;
 import ripwright.job.Job;
@@ -25,6 +27,19 @@ public final class JobReader {
     public static Job read(InputStream in, String name, Path folder) throws WrongInputException, IOException {
         Problems problems = new Problems();
         return job(new JsonFile(problems).value(name, in), folder, problems);
+    }
+
+    /** The path of the rack file as a job names it; empty where it names none or cannot be read. */
+    public static Optional<String> rackOf(byte[] job) {
+        try {
+            return new JsonFile(new Problems())
+                    .value("job", new ByteArrayInputStream(job))
+                    .flatMap(Value::fields)
+                    .flatMap(fields -> fields.value("rack"))
+                    .flatMap(Value::text);
+        } catch (IOException e) {
+            throw new UncheckedIOException("Reading from memory failed.", e);
+        }
     }
 
     private static Job job(Optional<Value> value, Path folder, Problems problems) throws WrongInputException {

@@ -2,6 +2,7 @@ package ripwright.runner.json;
 
 import java.util.Optional;
 import ripwright.runner.tree.Fields;
+import ripwright.runner.tree.Kinds;
 import ripwright.runner.tree.ObjectKind;
 import ripwright.stock.Board;
 import ripwright.stock.History;
@@ -27,8 +28,9 @@ final class OffcutFields extends ObjectKind<Board> {
         Optional<String> mark = fields.optional("mark", Names.of("mark"));
         Optional<String> since = fields.optional("since", Names.of("date since when"));
         History from = fields.optional("cameFrom", new CameFromFields(), History.UNKNOWN);
+        boolean ripped = fields.optional("ripped", Kinds.flag(), false);
         if (fields.good("id")) fields.value("id").ifPresent(value -> ids.check(value, id));
-        return wood.read(fields, id, false).toBuilder()
+        return wood.read(fields, id, ripped).toBuilder()
                 .onRack(new History(mark, since, from.job(), from.board()))
                 .build();
     }

@@ -39,6 +39,9 @@ final class PartFields extends ObjectKind<Part> {
         Length edgeAllowance = fields.optional("edgeAllowance", lengths.any(), Length.ZERO);
         boolean fitted = fields.optional("fitted", Kinds.flag(), false);
         Optional<String> together = fields.optional("together", Names.of("together group"));
+        List<String> boards = fields.optional("boards", Kinds.list(Names.of("id")), List.of());
+        if (fields.good("boards") && boards.isEmpty())
+            fields.wrong("boards", "an empty list; name one board at least, or leave it out.");
         if (fields.good("name")) fields.value("name").ifPresent(value -> names.check(value, name));
         checkBlank(fields, "sneakUp", length, sneakUp);
         checkBlank(fields, "edgeAllowance", width, edgeAllowance);
@@ -54,7 +57,8 @@ final class PartFields extends ObjectKind<Part> {
                         sneakUp,
                         edgeAllowance,
                         fitted,
-                        together),
+                        together,
+                        Set.copyOf(boards)),
                 () -> standIn(fields.good("count") ? count : 1));
     }
 

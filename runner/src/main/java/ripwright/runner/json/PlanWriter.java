@@ -29,7 +29,12 @@ public final class PlanWriter {
 
     /** The plan as its file holds it, in UTF-8. */
     public static byte[] bytes(Plan plan) {
-        return JsonOut.bytes(json -> new PlanWriter(plan, json).write());
+        return JsonOut.bytes(json -> write(plan, json));
+    }
+
+    /** The same fields into an object of a larger text. */
+    public static void write(Plan plan, JsonOut json) {
+        new PlanWriter(plan, json).write();
     }
 
     private void write() {

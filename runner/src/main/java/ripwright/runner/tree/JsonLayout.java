@@ -6,15 +6,23 @@ import java.io.IOException;
 import java.util.ArrayDeque;
 import java.util.Deque;
 
-/** Lays JSON out for people: some objects and lists have every value on a line of its own, others all on one. */
+/**
+ * Lays JSON out for people: some objects and lists have every value on a line of its own, others all on one. Or all of it
+ * on one line, for programs that read it by lines.
+ */
 final class JsonLayout implements PrettyPrinter {
+    private final boolean onOneLine;
     private final Deque<Boolean> broken = new ArrayDeque<>(); // of every open object and list, innermost first
     private boolean nextBroken;
     private int indent;
 
+    JsonLayout(boolean onOneLine) {
+        this.onOneLine = onOneLine;
+    }
+
     /** Whether the next object or list has every value on a line of its own. */
     void next(boolean broken) {
-        nextBroken = broken;
+        nextBroken = broken && !onOneLine;
     }
 
     private void open() {

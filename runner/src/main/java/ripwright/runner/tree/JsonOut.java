@@ -9,28 +9,40 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.math.BigDecimal;
+import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.function.Consumer;
 
 /** Writes one JSON object, always the same bytes for the same values. */
 public final class JsonOut {
     private final JsonGenerator json;
-    private final JsonLayout layout = new JsonLayout();
+    private final JsonLayout layout;
 
-    private JsonOut(JsonGenerator json) {
+    private JsonOut(JsonGenerator json, JsonLayout layout) {
         this.json = json;
+        this.layout = layout;
         json.setPrettyPrinter(layout);
     }
 
     /** The object with those fields, in UTF-8, ended by a line break. */
     public static byte[] bytes(Consumer<JsonOut> fields) {
+        return bytes(JsonWriteFeature.COMBINE_UNICODE_SURROGATES_IN_UTF8, new JsonLayout(false), fields);
+    }
+
+    /** The same on one line and in ASCII, so that whatever prints it prints it right; without a line break at its end. */
+    public static String line(Consumer<JsonOut> fields) {
+        byte[] bytes = bytes(JsonWriteFeature.ESCAPE_NON_ASCII, new JsonLayout(true), fields);
+        return new String(bytes, 0, bytes.length - 1, StandardCharsets.US_ASCII);
+    }
+
+    private static byte[] bytes(JsonWriteFeature letters, JsonLayout layout, Consumer<JsonOut> fields) {
         ByteArrayOutputStream bytes = new ByteArrayOutputStream();
         JsonFactory factory = JsonFactory.builder()
                 .enable(StreamWriteFeature.WRITE_BIGDECIMAL_AS_PLAIN)
-                .enable(JsonWriteFeature.COMBINE_UNICODE_SURROGATES_IN_UTF8)
+                .enable(letters)
                 .build();
         try (JsonGenerator json = factory.createGenerator(bytes, JsonEncoding.UTF8)) {
-            JsonOut out = new JsonOut(json);
+            JsonOut out = new JsonOut(json, layout);
             out.layout.next(true);
             json.writeStartObject();
             fields.accept(out);

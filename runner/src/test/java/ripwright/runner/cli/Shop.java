@@ -1,9 +1,12 @@
 package ripwright.runner.cli;
 
+import java.io.ByteArrayInputStream;
 import java.io.IOException;
+import java.io.InputStream;
 import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -25,8 +28,14 @@ final class Shop {
     }
 
     Shop(Path folder, BiFunction<Job, Options, Plan> planner, boolean live) {
+        this(folder, planner, live, "");
+    }
+
+    /** Where {@code given} comes on standard input. */
+    Shop(Path folder, BiFunction<Job, Options, Plan> planner, boolean live, String given) {
         this.folder = folder;
-        Terminal terminal = new Terminal(new PrintWriter(out, true), new PrintWriter(err, true), live);
+        InputStream in = new ByteArrayInputStream(given.getBytes(StandardCharsets.UTF_8));
+        Terminal terminal = new Terminal(in, new PrintWriter(out, true), new PrintWriter(err, true), live);
         this.ripwright = new Ripwright(terminal, "1.2.3", planner);
     }
 

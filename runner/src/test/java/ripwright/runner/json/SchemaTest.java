@@ -1,6 +1,7 @@
 package ripwright.runner.json;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import com.networknt.schema.Error;
 import com.networknt.schema.InputFormat;
@@ -17,9 +18,11 @@ import java.util.List;
 import java.util.Objects;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import ripwright.measure.Unit;
 import ripwright.plan.Plan;
 import ripwright.runner.tree.WrongInputException;
 import tools.jackson.databind.JsonNode;
@@ -57,10 +60,14 @@ class SchemaTest {
     @ParameterizedTest
     @MethodSource("samples")
     void every_sample_keeps_to_its_schema_and_is_read(Path sample) throws IOException, WrongInputException {
-        boolean isJob = sample.toString().endsWith(".job.json");
-        assertThat(complaints(isJob ? "job" : "rack", Files.readString(sample))).isEmpty();
-        if (isJob) JobReader.read(sample);
-        else RackReader.read(sample);
+        String name = sample.toString();
+        String schema = name.endsWith(".job.json") ? "job" : name.endsWith(".report.json") ? "report" : "rack";
+        assertThat(complaints(schema, Files.readString(sample))).isEmpty();
+        switch (schema) {
+            case "job" -> JobReader.read(sample);
+            case "report" -> ReportFile.read(sample, Unit.INCH);
+            default -> RackReader.read(sample);
+        }
     }
 
     @Test
@@ -126,8 +133,42 @@ class SchemaTest {
         assertThat(job.mistakes()).doesNotContain("no mistake");
     }
 
+    static List<String> wrongReports() {
+        String piece = "\"piece\": \"S1\"";
+        String knot = "{ \"from\": 1, \"to\": 2, \"left\": 1, \"right\": 2, \"kind\": \"knot\", \"blocks\": \"all\" }";
+        return List.of(
+                "{ \"job\": \"Bench\", \"done\": [], \"changes\": [] }",
+                report("{}").replace("\"job\"", "\"jbo\""),
+                report("{}").replace("[1, 2]", "[1.5]"),
+                report("{}").replace("[1, 2]", "\"all\""),
+                report("{}"),
+                report("{ " + piece + " }"),
+                report("{ " + piece + ", \"spoiled\": false }"),
+                report("{ " + piece + ", \"width\": 0 }"),
+                report("{ " + piece + ", \"width\": 2, \"length\": 3 }"),
+                report("{ " + piece + ", \"part\": \"leg\", \"width\": 2 }"),
+                report("{ " + piece + ", \"defect\": {} }"),
+                report("{ \"part\": \"leg\" }"),
+                report("{ \"part\": \"leg\", \"spoiled\": true }"),
+                report("{ \"part\": \"leg\", \"length\": 3, \"defect\": " + knot + " }"),
+                report("{ \"width\": 2 }"));
+    }
+
+    private static String report(String change) {
+        return "{ \"format\": 1, \"job\": \"Bench\", \"done\": [1, 2], \"changes\": [" + change + "] }";
+    }
+
     @ParameterizedTest
-    @ValueSource(strings = {"job", "plan", "rack"})
+    @MethodSource("wrongReports")
+    void what_the_schema_of_reports_refuses_the_reader_refuses_too(String report, @TempDir Path folder)
+            throws IOException {
+        Path file = Files.writeString(folder.resolve("today.report.json"), report);
+        assertThat(complaints("report", report)).isNotEmpty();
+        assertThatThrownBy(() -> ReportFile.read(file, Unit.INCH)).isInstanceOf(WrongInputException.class);
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"job", "plan", "rack", "report"})
     void every_object_is_closed_and_every_field_is_described(String name) throws IOException {
         List<String> bare = new ArrayList<>();
         collectBare(JsonMapper.shared().readTree(text(name)), "$", bare);

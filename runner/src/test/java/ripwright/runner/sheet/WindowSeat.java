@@ -65,7 +65,8 @@ final class WindowSeat {
                                 Length.inches("1/16"),
                                 Length.ZERO,
                                 false,
-                                Optional.empty()),
+                                Optional.empty(),
+                                Set.of()),
                         shown("shelf lip", "28", "1 1/2", 3),
                         Part.of("cleat", Length.inches("14"), Length.inches("1 1/2"), THICK)
                                 .count(4)

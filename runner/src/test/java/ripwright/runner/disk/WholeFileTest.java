@@ -1,4 +1,4 @@
-package ripwright.runner.cli;
+package ripwright.runner.disk;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;

@@ -1,0 +1,77 @@
+package ripwright.resume;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import ripwright.bill.Part;
+import ripwright.job.Job;
+import ripwright.job.Problem;
+
+/** The parts not made yet, as they must be now. */
+final class RestOfBill {
+    private final Map<String, Integer> made = new HashMap<>();
+    private final List<Part> wanted = new ArrayList<>();
+    private final List<Problem> problems = new ArrayList<>();
+
+    RestOfBill(Job job, PlanPieces pieces, List<Now> now, List<Change> changes) {
+        for (Now piece : now)
+            if (piece.made())
+                pieces.blank(piece.planned().name()).ifPresent(blank -> made.merge(blank.part(), 1, Integer::sum));
+        Map<String, Part> parts = new HashMap<>();
+        for (Part part : job.parts()) parts.put(part.name(), part);
+        for (int i = 0; i < changes.size(); i++)
+            if (changes.get(i) instanceof Change.Wanted change) change(i, change, parts);
+        for (Part part : job.parts()) {
+            int missing = part.count() - made(part.name());
+            if (missing > 0)
+                wanted.add(
+                        Optional.ofNullable(parts.get(part.name())).orElse(part).times(missing));
+        }
+    }
+
+    private void change(int place, Change.Wanted change, Map<String, Part> parts) {
+        Part part = parts.get(change.part());
+        String where = "changes[" + place + "].part";
+        if (part == null) problems.add(new Problem(where, "\"" + change.part() + "\" is no part of the bill."));
+        else if (made(part.name()) == part.count())
+            problems.add(new Problem(
+                    where,
+                    "\"" + part.name() + "\" is made already, all of it. Report those that no longer do as pieces."));
+        else
+            parts.put(
+                    part.name(),
+                    new Part(
+                            part.name(),
+                            part.count(),
+                            change.length().orElse(part.length()),
+                            change.width().orElse(part.width()),
+                            part.thickness(),
+                            part.species(),
+                            part.face(),
+                            part.sneakUp(),
+                            part.edgeAllowance(),
+                            part.fitted(),
+                            part.together(),
+                            part.boards()));
+    }
+
+    /** How many of a part are made and good. */
+    int made(String part) {
+        return made.getOrDefault(part, 0);
+    }
+
+    Map<String, Integer> made() {
+        return Map.copyOf(made);
+    }
+
+    /** In the order of the bill. */
+    List<Part> wanted() {
+        return List.copyOf(wanted);
+    }
+
+    List<Problem> problems() {
+        return List.copyOf(problems);
+    }
+}

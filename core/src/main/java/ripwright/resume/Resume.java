@@ -1,0 +1,152 @@
+package ripwright.resume;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+import ripwright.bill.Part;
+import ripwright.job.Job;
+import ripwright.job.Problem;
+import ripwright.measure.BoardFeet;
+import ripwright.measure.Money;
+import ripwright.plan.Plan;
+import ripwright.plan.Step;
+import ripwright.saw.Labor;
+import ripwright.stock.Board;
+
+/**
+ * What is in hand after some steps of a plan and what else a report says, and the job that is left: its stack and rack are
+ * the pieces in hand, its bill the parts not made yet. A plan of that job is the plan of the rest; nothing that is good is
+ * cut again. A few passes over the plan.
+ */
+public final class Resume {
+    private final Job job;
+    private final PlanPieces pieces;
+    private final Bench bench;
+    private final List<Now> now;
+    private final RestOfBill bill;
+
+    /**
+     * Of that job and a plan that holds for it.
+     *
+     * @throws WrongReportException when the report does not agree with the plan, with all in which it does not
+     */
+    public Resume(Job job, Plan plan, Report report) {
+        this.job = job;
+        pieces = new PlanPieces(job, plan);
+        bench = new Bench(job, pieces);
+        List<Problem> problems = new ArrayList<>();
+        if (!report.job().equals(plan.job()))
+            problems.add(
+                    new Problem("job", "\"" + report.job() + "\" is not the job of the plan, \"" + plan.job() + "\"."));
+        DoneSteps done = new DoneSteps(plan, pieces, report.done());
+        problems.addAll(done.problems());
+        if (!done.problems().isEmpty()) throw new WrongReportException(problems);
+        for (Step step : done.steps()) bench.does(step);
+        Mishaps mishaps = new Mishaps(job, pieces, bench.held(), report.changes());
+        now = mishaps.now();
+        bill = new RestOfBill(job, pieces, now, report.changes());
+        problems.addAll(mishaps.problems());
+        problems.addAll(bill.problems());
+        if (!problems.isEmpty()) throw new WrongReportException(problems);
+    }
+
+    /** Every piece there was when the last step was done, as it is now. */
+    public List<Now> pieces() {
+        return now;
+    }
+
+    /** How many of which parts are made and good. */
+    public Map<String, Integer> made() {
+        return bill.made();
+    }
+
+    /** The parts not made yet, as they must be now. */
+    public List<Part> wanted() {
+        return bill.wanted();
+    }
+
+    List<Dust> dust() {
+        return bench.dust();
+    }
+
+    List<Held> held() {
+        return bench.held();
+    }
+
+    /** What is spent already. */
+    public Spent spent() {
+        Money stock = Money.ZERO;
+        for (String id : bench.opened())
+            stock = stock.plus(job.cost(pieces.board(id).orElseThrow()));
+        BigDecimal minutes = bench.saws().minutes(job.laborOrUnpaid());
+        BigDecimal labor =
+                job.labor().map(Labor::perHour).orElse(BigDecimal.ZERO).multiply(minutes);
+        Money inHand = Money.ZERO;
+        HandStock stands = new HandStock(job, now, bill.wanted(), true);
+        for (Board board : stands.rack())
+            if (!pieces.board(board.id()).filter(Board::fromRack).isPresent())
+                inHand = inHand.plus(BoardFeet.counted(board.area(), board.thickness())
+                        .at(job.price(board))
+                        .times(job.salvage()));
+        return new Spent(
+                List.copyOf(bench.opened()),
+                stock,
+                minutes,
+                Money.of(labor.divide(new BigDecimal("60"), 9, RoundingMode.HALF_UP)),
+                inHand);
+    }
+
+    /**
+     * The rest of the job, planned by {@code planner}; empty when nothing is left to make, or nothing to make it of. Strips
+     * that are as wide as a blank that is wanted are not ripped again, and parts that belong together stay on the board the
+     * plan has them on; only where some part is short by that, both are let go.
+     */
+    public Optional<Resumed> planned(Function<Job, Plan> planner) {
+        Optional<Resumed> first = planned(planner, true);
+        if (first.isEmpty() || first.get().plan().status() == Plan.Status.COMPLETE) return first;
+        Optional<Resumed> second = planned(planner, false);
+        return second.isPresent() && better(second.get(), first.get()) ? second : first;
+    }
+
+    private static boolean better(Resumed one, Resumed other) {
+        return one.plan().tally().parts().compareTo(other.plan().tally().parts()) > 0;
+    }
+
+    /** How many of which parts cannot be made whatever is bought, as the board they belong to is used up. */
+    public Map<String, Integer> impossible() {
+        return groups(new HandStock(job, now, bill.wanted(), false), false).impossible();
+    }
+
+    private Groups groups(HandStock stock, boolean asPlanned) {
+        return new Groups(job, pieces, now, stock.pieces(), bill.wanted(), asPlanned);
+    }
+
+    private Optional<Resumed> planned(Function<Job, Plan> planner, boolean asPlanned) {
+        HandStock stock = new HandStock(job, now, bill.wanted(), asPlanned);
+        List<Part> parts = groups(stock, asPlanned).possible();
+        if (parts.isEmpty() || stock.pieces().isEmpty()) return Optional.empty();
+        Job rest = new Job(
+                name(job.name()),
+                job.units(),
+                job.saw(),
+                job.testRip(),
+                job.keep(),
+                job.prices(),
+                job.salvage(),
+                job.labor(),
+                stock.stack(),
+                stock.rack(),
+                parts,
+                job.limits());
+        return Optional.of(new Resumed(rest, planner.apply(rest), stock.pieces()));
+    }
+
+    private static String name(String begun) {
+        String more = ", resumed";
+        return begun.endsWith(more) || begun.length() + more.length() > 300 ? begun : begun + more;
+    }
+}

@@ -1,0 +1,19 @@
+package ripwright.resume;
+
+import java.util.Map;
+import ripwright.job.Job;
+import ripwright.plan.Plan;
+
+/**
+ * The rest of a job and how it is made.
+ *
+ * @param job the pieces in hand and the parts not made yet
+ * @param plan how those come from these
+ * @param pieces what each board of the job is, by its id
+ */
+public record Resumed(Job job, Plan plan, Map<String, Now> pieces) {
+    /** Keeps a copy of the map. */
+    public Resumed {
+        pieces = Map.copyOf(pieces);
+    }
+}

@@ -1,0 +1,88 @@
+package ripwright.settle;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.SplittableRandom;
+import org.junit.jupiter.api.Test;
+import ripwright.Options;
+import ripwright.Planner;
+import ripwright.job.Job;
+import ripwright.plan.Plan;
+import ripwright.replay.Replay;
+import ripwright.stock.Board;
+import ripwright.testing.RandomJobs;
+import ripwright.testing.Seeds;
+
+class SettlingTest {
+    private static final Options QUICK = Options.defaults().withMostRecuts(40);
+
+    @Test
+    void settled_and_unsettled_the_rack_is_what_it_was() {
+        Seeds.each(40, (random, size) -> {
+            Job job = RandomJobs.growing(random, size / 2);
+            Plan plan = Planner.plan(job, QUICK);
+            List<Board> rack = shuffled(job.rack(), random);
+            Settling settling = new Settling(job, plan, rack);
+            assertThat(settling.missing()).isEmpty();
+            assertThat(Replay.faults(settling.job(), plan)).isEmpty();
+            Settlement settlement = settling.settlement(Set.of(), "today");
+            List<Board> after = settlement.settled(rack);
+            assertThat(settlement.gone(after)).isEmpty();
+            assertThat(settlement.inTheWay(after)).isEmpty();
+            assertThat(settlement.unsettled(after)).isEqualTo(rack);
+        });
+    }
+
+    /** Offcuts feed the next job; none is lost, none is there twice, and all is undone one by one. */
+    @Test
+    void one_job_after_another_and_all_of_them_undone() {
+        Seeds.each(12, (random, size) -> {
+            List<List<Board>> racks = new ArrayList<>(List.of(List.of()));
+            List<Settlement> settlements = new ArrayList<>();
+            Set<String> used = new HashSet<>();
+            for (int i = 0; i < 3; i++) {
+                List<Board> rack = racks.get(i);
+                Job job = onRack(RandomJobs.growing(random, size / 2), rack);
+                Settlement settlement = new Settling(job, Planner.plan(job, QUICK), rack).settlement(used, "day " + i);
+                for (Board entered : settlement.entered()) assertThat(used.add(entered.id())).isTrue();
+                List<Board> after = settlement.settled(rack);
+                assertThat(after.stream().map(Board::id)).doesNotHaveDuplicates();
+                assertThat(after.stream().map(Settlement::markKey)).doesNotHaveDuplicates();
+                assertThat(after).hasSize(rack.size()
+                        - settlement.taken().size()
+                        + settlement.entered().size());
+                settlements.add(settlement);
+                racks.add(after);
+            }
+            for (int i = 2; i >= 0; i--)
+                assertThat(settlements.get(i).unsettled(racks.get(i + 1))).isEqualTo(racks.get(i));
+        });
+    }
+
+    private static Job onRack(Job job, List<Board> rack) {
+        return new Job(
+                job.name(),
+                job.units(),
+                job.saw(),
+                job.testRip(),
+                job.keep(),
+                job.prices(),
+                job.salvage(),
+                job.labor(),
+                job.stack(),
+                rack,
+                job.parts(),
+                job.limits());
+    }
+
+    private static List<Board> shuffled(List<Board> rack, SplittableRandom random) {
+        List<Board> shuffled = new ArrayList<>(rack);
+        for (int i = shuffled.size() - 1; i > 0; i--)
+            shuffled.set(i, shuffled.set(random.nextInt(i + 1), shuffled.get(i)));
+        return shuffled;
+    }
+}

@@ -1,0 +1,76 @@
+package ripwright.runner.cli;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.OptionalInt;
+import java.util.function.BiFunction;
+import ripwright.Options;
+import ripwright.job.Job;
+import ripwright.job.Limits;
+import ripwright.plan.CutBoard;
+import ripwright.plan.Plan;
+import ripwright.runner.json.JobReader;
+import ripwright.runner.json.PlanWriter;
+import ripwright.runner.sheet.Picture;
+import ripwright.runner.sheet.Sheet;
+import ripwright.runner.tree.WrongInputException;
+
+/** Plans one job, from its file to the files that come of it. */
+final class OneJob {
+    /** A job that is planned and written. */
+    record Done(Job job, Plan plan) {}
+
+    private final JobFile file;
+    private final PlanFiles files;
+    private final boolean drawings;
+    private final BiFunction<Job, Options, Plan> planner;
+
+    OneJob(JobFile file, PlanFiles files, boolean drawings, BiFunction<Job, Options, Plan> planner) {
+        this.file = file;
+        this.files = files;
+        this.drawings = drawings;
+        this.planner = planner;
+    }
+
+    /** Plans it; {@code mostThreads} holds even where the job itself would take more. */
+    Done plan(Options options, OptionalInt mostThreads) throws WrongInputException, IOException {
+        Job job = JobReader.read(file.path());
+        files.prepare();
+        Plan plan = planner.apply(mostThreads.isPresent() ? within(job, mostThreads.getAsInt()) : job, options);
+        write(job, plan);
+        return new Done(job, plan);
+    }
+
+    /** Writes what comes of it. */
+    void write(Job job, Plan plan) throws IOException {
+        files.write(PlanWriter.bytes(plan), new Sheet(job, plan).html().getBytes(StandardCharsets.UTF_8));
+        if (drawings) {
+            List<String> boards = plan.boards().stream().map(CutBoard::board).toList();
+            files.writeDrawings(new Picture(job, plan, boards).svg().getBytes(StandardCharsets.UTF_8));
+        }
+    }
+
+    /** That job on so many threads, or fewer where it says so itself. */
+    static Job within(Job job, int threads) {
+        Limits limits = job.limits();
+        int fewer = Math.min(threads, limits.threads().orElse(threads));
+        return withLimits(job, new Limits(limits.seconds(), limits.seed(), OptionalInt.of(fewer)));
+    }
+
+    private static Job withLimits(Job job, Limits limits) {
+        return new Job(
+                job.name(),
+                job.units(),
+                job.saw(),
+                job.testRip(),
+                job.keep(),
+                job.prices(),
+                job.salvage(),
+                job.labor(),
+                job.stack(),
+                job.rack(),
+                job.parts(),
+                limits);
+    }
+}

@@ -1,0 +1,64 @@
+package ripwright.runner.disk;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+import ripwright.runner.tree.JsonFile;
+import ripwright.runner.tree.JsonOut;
+import ripwright.runner.tree.Kind;
+import ripwright.runner.tree.Kinds;
+import ripwright.runner.tree.ObjectKind;
+import ripwright.runner.tree.Problems;
+import ripwright.runner.tree.WrongInputException;
+
+/**
+ * What is still to be done when it is found.
+ *
+ * @param what what for
+ * @param entries file by file
+ */
+record Note(String what, List<Note.Entry> entries) {
+    private static final int FORMAT = 1;
+    private static final Kind<String> TEXT = Kinds.of("text", "", value -> value.text());
+
+    /**
+     * A file to be changed.
+     *
+     * @param file the file
+     * @param before the digest of what it held; empty when there was none
+     * @param stays whether something waits to take its place; else it goes
+     */
+    record Entry(Path file, Optional<String> before, boolean stays) {}
+
+    /** Files in that folder are written by name alone, so that the folder may move. */
+    Consumer<JsonOut> writtenFrom(Path folder) {
+        return json -> {
+            json.number("format", FORMAT);
+            json.text("what", what);
+            json.list("files", entries, entry -> {
+                Path file = entry.file();
+                json.text("file", folder.equals(file.getParent()) ? "" + file.getFileName() : file.toString());
+                entry.before().ifPresent(digest -> json.text("before", digest));
+                json.flag("stays", entry.stays());
+            });
+        };
+    }
+
+    static Note read(Path note) throws WrongInputException {
+        Problems problems = new Problems();
+        Kind<Entry> entry = ObjectKind.of(
+                "an object with file and stays",
+                fields -> new Entry(
+                        note.resolveSibling(fields.required("file", TEXT)),
+                        fields.optional("before", TEXT),
+                        fields.required("stays", Kinds.flag())));
+        Kind<Note> kind = ObjectKind.of("an object with format, what and files", fields -> {
+            fields.required("format", Kinds.wholeInt(FORMAT, FORMAT));
+            return new Note(fields.required("what", TEXT), fields.required("files", Kinds.list(entry)));
+        });
+        Optional<Note> read = new JsonFile(problems).value(note).map(kind::read);
+        problems.throwIfAny();
+        return read.orElseThrow();
+    }
+}

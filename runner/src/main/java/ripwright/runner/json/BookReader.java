@@ -1,0 +1,63 @@
+package ripwright.runner.json;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import ripwright.runner.tree.Fields;
+import ripwright.runner.tree.JsonFile;
+import ripwright.runner.tree.Kind;
+import ripwright.runner.tree.Kinds;
+import ripwright.runner.tree.ObjectKind;
+import ripwright.runner.tree.Problems;
+import ripwright.runner.tree.WrongInputException;
+import ripwright.settle.Settlement;
+import ripwright.stock.Board;
+
+/** Reads books. */
+public final class BookReader {
+    private static final Kind<String> DIGEST = Names.of("digest");
+
+    private BookReader() {}
+
+    /** The book of that file; all that is wrong with it comes as one exception. */
+    public static Book read(Path file) throws WrongInputException {
+        Problems problems = new Problems();
+        Kind<Book> kind = ObjectKind.of("an object with format, units and booked", BookReader::book);
+        Optional<Book> book = new JsonFile(problems).value(file).map(kind::read);
+        problems.throwIfAny();
+        return book.orElseThrow();
+    }
+
+    private static Book book(Fields fields) {
+        Lengths lengths = Lengths.written(Format.read(fields));
+        Kind<Booked> entry = ObjectKind.of(
+                "an object with job, on, file, plan, after, left, cut, taken and entered",
+                booked -> booked(booked, lengths));
+        return new Book(lengths.unit(), fields.required("booked", Kinds.list(entry)));
+    }
+
+    private static Booked booked(Fields fields, Lengths lengths) {
+        WoodFields wood = new WoodFields(lengths);
+        Kind<Board> board = ObjectKind.of(
+                "a board as in a stack",
+                cut -> wood.read(cut, cut.required("id", Names.of("id")), cut.optional("ripped", Kinds.flag(), false)));
+        OffcutFields offcut = new OffcutFields(lengths, new Distinct("id"));
+        Kind<Settlement.Taken> taken = ObjectKind.of(
+                "an offcut with its place",
+                left -> new Settlement.Taken(
+                        left.required("place", Kinds.wholeInt(0, Integer.MAX_VALUE)), offcut.read(left)));
+        List<Board> cut = fields.required("cut", Kinds.list(board));
+        List<Settlement.Taken> took = fields.required("taken", Kinds.list(taken));
+        List<Board> entered = fields.required("entered", Kinds.list(offcut));
+        return new Booked(
+                fields.required("job", Names.of("job's name")),
+                fields.required("file", Names.of("name of a plan's file")),
+                fields.required("plan", DIGEST),
+                fields.required("on", Names.of("day")),
+                new Settlement(cut, took, entered),
+                fields.optional("before", DIGEST),
+                fields.required("after", DIGEST),
+                fields.optional("writtenBefore", Kinds.of("text", "", value -> value.text())),
+                fields.required("left", DIGEST));
+    }
+}

@@ -1,0 +1,18 @@
+package ripwright.runner.json;
+
+import ripwright.runner.tree.JsonOut;
+
+/** Writes rack files: the same bytes for the same rack, and exactly the rack that is read back. */
+public final class RackWriter {
+    private RackWriter() {}
+
+    /** The rack as its file holds it, in UTF-8. */
+    public static byte[] bytes(Rack rack) {
+        return JsonOut.bytes(json -> {
+            StockOut stock = new StockOut(json, rack.units());
+            json.number("format", Format.NUMBER);
+            json.text("units", rack.units().symbol());
+            json.list("offcuts", rack.offcuts(), stock::offcut);
+        });
+    }
+}

@@ -1,0 +1,51 @@
+package ripwright.runner.rack;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Optional;
+import ripwright.plan.Plan;
+import ripwright.runner.disk.Digest;
+import ripwright.runner.json.PlanReader;
+import ripwright.runner.json.PlanWriter;
+import ripwright.runner.tree.WrongInputException;
+
+/**
+ * A plan and the files around it.
+ *
+ * @param file its file
+ * @param plan the plan
+ * @param digest tells it from every other plan, however its file is laid out
+ */
+record PlanFile(Path file, Plan plan, String digest) {
+    static PlanFile read(Path file) throws WrongInputException {
+        Plan plan = PlanReader.read(file);
+        return new PlanFile(file, plan, Digest.of(PlanWriter.bytes(plan)));
+    }
+
+    String name() {
+        return String.valueOf(file.getFileName());
+    }
+
+    /** Its job's file as it is called beside the plan; empty when there is none. */
+    Optional<Path> job() {
+        return Optional.of(beside(".job.json"))
+                .filter(Files::exists)
+                .or(() -> Optional.of(beside(".json")).filter(Files::exists).filter(other -> !other.equals(file)));
+    }
+
+    /** Where the boards left go. */
+    Path left() throws IOException {
+        return beside(".left.json").toAbsolutePath();
+    }
+
+    Path beside(String ending) {
+        return file.resolveSibling(without(without(name(), ".json"), ".plan") + ending);
+    }
+
+    private static String without(String name, String ending) {
+        return name.endsWith(ending) && name.length() > ending.length()
+                ? name.substring(0, name.length() - ending.length())
+                : name;
+    }
+}

@@ -1,0 +1,173 @@
+package ripwright.runner.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import ripwright.Planner;
+import ripwright.job.Job;
+import ripwright.measure.Length;
+import ripwright.plan.Plan;
+import ripwright.resume.ChainReplay;
+import ripwright.resume.Report;
+import ripwright.resume.Resumed;
+import ripwright.runner.json.JobReader;
+import ripwright.runner.json.PlanReader;
+import ripwright.runner.json.RackReader;
+import ripwright.runner.json.ReportFile;
+import ripwright.runner.tree.WrongInputException;
+import ripwright.stock.Board;
+
+/** The bench of the samples, whose plan was begun, and what went wrong. */
+class ResumeCommandTest {
+    private static final Path SAMPLE = Path.of("../samples/shoe-bench");
+    private static final Path JOB = SAMPLE.resolve("shoe-bench.job.json");
+    private static final Path PLAN = SAMPLE.resolve("shoe-bench.plan.json");
+
+    @TempDir
+    Path folder;
+
+    private int resume(Shop shop, String report) {
+        return shop.run("resume", PLAN.toString(), SAMPLE.resolve(report).toString(), "--out", "FOLDER");
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "narrow-strip.report.json",
+                "spoiled-part.report.json",
+                "knot-found.report.json",
+                "wider-opening.report.json"
+            })
+    void every_mishap_of_the_samples_is_resumed_and_replayed_from_the_first_boards_to_the_last_part(String name)
+            throws WrongInputException {
+        Shop shop = new Shop(folder, Planner::plan);
+        assertThat(resume(shop, name)).as(shop.err()).isEqualTo(0);
+        Job begun = JobReader.read(JOB);
+        Report report = ReportFile.read(SAMPLE.resolve(name), begun.units()).report();
+        Resumed resumed = new Resumed(job(), PlanReader.read(folder.resolve("shoe-bench.resumed.plan.json")), Map.of());
+        assertThat(ChainReplay.faults(begun, PlanReader.read(PLAN), report, resumed))
+                .isEmpty();
+        assertThat(resumed.plan().status()).isEqualTo(Plan.Status.COMPLETE);
+    }
+
+    private Job job() throws WrongInputException {
+        return JobReader.read(folder.resolve("shoe-bench.resumed.job.json"));
+    }
+
+    private Board board(String id) throws WrongInputException {
+        return job().boards().stream()
+                .filter(board -> board.id().equals(id))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    @Test
+    void a_narrow_strip_can_be_ripped_again() throws WrongInputException {
+        resume(new Shop(folder, Planner::plan), "narrow-strip.report.json");
+        assertThat(board("S1").width()).isEqualTo(Length.inches("2 3/16"));
+        assertThat(board("S1").ripped()).isFalse();
+        assertThat(board("S4").ripped()).isTrue(); // a strip for seat slats, as wide as planned
+    }
+
+    @Test
+    void a_knot_lies_on_the_section_it_was_found_on() throws WrongInputException {
+        resume(new Shop(folder, Planner::plan), "knot-found.report.json");
+        assertThat(board("W3/1").defects()).singleElement().satisfies(knot -> {
+            assertThat(knot.from()).isEqualTo(Length.inches("20 1/4"));
+            assertThat(knot.left()).isEqualTo(Length.inches("1 1/8"));
+        });
+    }
+
+    @Test
+    void what_is_wanted_longer_is_in_the_bill_of_the_rest() throws WrongInputException {
+        resume(new Shop(folder, Planner::plan), "wider-opening.report.json");
+        assertThat(job().parts()).singleElement().satisfies(part -> {
+            assertThat(part.name()).isEqualTo("end rail");
+            assertThat(part.length()).isEqualTo(Length.inches("11 1/8"));
+            assertThat(part.count()).isEqualTo(2);
+        });
+    }
+
+    @Test
+    void the_resumed_files_bear_names_of_their_own_and_are_never_written_over() throws WrongInputException {
+        Shop shop = new Shop(folder, Planner::plan);
+        resume(shop, "wider-opening.report.json");
+        resume(shop, "wider-opening.report.json");
+        assertThat(shop.files())
+                .containsExactly(
+                        "shoe-bench.resumed-2.job.json",
+                        "shoe-bench.resumed-2.plan.json",
+                        "shoe-bench.resumed-2.rack.json",
+                        "shoe-bench.resumed-2.sheet.html",
+                        "shoe-bench.resumed.job.json",
+                        "shoe-bench.resumed.plan.json",
+                        "shoe-bench.resumed.rack.json",
+                        "shoe-bench.resumed.sheet.html");
+        assertThat(RackReader.read(folder.resolve("shoe-bench.resumed.rack.json"))
+                        .offcuts())
+                .isEqualTo(job().rack());
+    }
+
+    @Test
+    void what_was_resumed_can_be_resumed_again() throws IOException {
+        Shop shop = new Shop(folder, Planner::plan);
+        resume(shop, "wider-opening.report.json");
+        shop.file("later.report.json", """
+                { "format": 1, "job": "Shoe bench, resumed", "done": [], "changes": [ { "piece": "W4/A", "length": 50 } ] }
+                """);
+        assertThat(shop.run("resume", "FOLDER/shoe-bench.resumed.plan.json", "FOLDER/later.report.json"))
+                .as(shop.err())
+                .isEqualTo(0);
+        assertThat(Files.exists(folder.resolve("shoe-bench.resumed-2.plan.json")))
+                .isTrue();
+    }
+
+    @Test
+    void all_that_is_wrong_with_a_report_is_told_with_its_place() throws IOException {
+        Shop shop = new Shop(folder, (job, options) -> {
+            throw new AssertionError("planned");
+        });
+        Path report = shop.file("today.report.json", """
+                { "format": 1, "job": "Shoe bench", "done": [1, 6, 77],
+                  "changes": [] }
+                """);
+        assertThat(shop.run("resume", PLAN.toString(), report.toString(), "--out", "FOLDER/out"))
+                .isEqualTo(2);
+        assertThat(shop.err()).isEqualTo("""
+                        FOLDER/today.report.json: 2 mistakes, nothing was resumed.
+                          $.done[1]   step 6 is done to W2/1 after step 2, which is not reported. Report it too, or leave step 6 out.
+                            1:49 | { "format": 1, "job": "Shoe bench", "done": [1, 6, 77],
+                                 |                                                 ^
+                          $.done[2]   77 is no step of this plan; its steps are 1 to 29.
+                            1:52 | { "format": 1, "job": "Shoe bench", "done": [1, 6, 77],
+                                 |                                                    ^
+                        """);
+        assertThat(shop.files()).containsExactly("today.report.json");
+    }
+
+    @Test
+    void a_plan_of_another_job_is_refused() throws IOException {
+        Shop shop = new Shop(folder, (job, options) -> {
+            throw new AssertionError("planned");
+        });
+        Path job = shop.file(
+                "other.job.json", Files.readString(JOB).replace("\"width\": \"6 9/16\"", "\"width\": \"5 9/16\""));
+        int code = shop.run(
+                "resume",
+                PLAN.toString(),
+                SAMPLE.resolve("knot-found.report.json").toString(),
+                "--job",
+                job.toString());
+        assertThat(code).isEqualTo(2);
+        assertThat(shop.err())
+                .startsWith(PLAN
+                        + ": the plan is not right for this job, nothing was resumed. Name the job: --job FILE.\n");
+    }
+}
