@@ -17,8 +17,7 @@ record Balance(Pieces pieces, PlacedBoard board, Predicate<Leftover> counted) {
     BigFraction sum() {
         Line line = board.line(pieces.crosscutKerf());
         BigFraction sum = BigFraction.ZERO;
-        for (Leftover leftover : new Leftovers(pieces).of(board))
-            sum = sum.add(of(leftover));
+        for (Leftover leftover : new Leftovers(pieces).of(board)) sum = sum.add(of(leftover));
         for (Line.Span kerf : kerfs(line))
             sum = sum.add(area(
                     kerf.length(),
@@ -53,8 +52,7 @@ record Balance(Pieces pieces, PlacedBoard board, Predicate<Leftover> counted) {
             sum = sum.add(area(blank.span().length(), strip.width(), strip.width()));
         for (Line.Span kerf : kerfs(strip.line(pieces.crosscutKerf())))
             sum = sum.add(area(kerf.length(), strip.width(), strip.width()));
-        for (Leftover leftover : new Leftovers(pieces).of(strip))
-            sum = sum.add(of(leftover));
+        for (Leftover leftover : new Leftovers(pieces).of(strip)) sum = sum.add(of(leftover));
         return sum;
     }
 
@@ -72,13 +70,10 @@ record Balance(Pieces pieces, PlacedBoard board, Predicate<Leftover> counted) {
     }
 
     private BigFraction of(Leftover leftover) {
-        return counted.test(leftover)
-                ? area(leftover.length(), leftover.near(), leftover.far())
-                : BigFraction.ZERO;
+        return counted.test(leftover) ? area(leftover.length(), leftover.near(), leftover.far()) : BigFraction.ZERO;
     }
 
     private static BigFraction area(long length, long near, long far) {
         return BigFraction.of(near + far).multiply(BigFraction.of(length)).divide(2);
     }
 }
-

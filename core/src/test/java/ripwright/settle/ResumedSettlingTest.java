@@ -31,12 +31,20 @@ import ripwright.testing.JobBuilder;
  * rail that is left, a piece K1 worth keeping, one that is not, and a test blank.
  */
 class ResumedSettlingTest {
-    private static final Board S1 = board("S1", "3", "24").price(BigDecimal.ZERO).build();
-    private static final Board SLIVER = board("A1.1", "1", "6").price(BigDecimal.ZERO).build();
-    private static final Board K1 = board("K1", "3 1/2", "20").onRack(inHand("R1")).build();
+    private static final Board S1 =
+            board("S1", "3", "24").price(BigDecimal.ZERO).build();
+    private static final Board SLIVER =
+            board("A1.1", "1", "6").price(BigDecimal.ZERO).build();
+    private static final Board K1 =
+            board("K1", "3 1/2", "20").onRack(inHand("R1")).build();
     private static final Board TEST_BLANK = board("T1", "3", "14")
             .defects(List.of(new Defect(
-                    Length.ZERO, Length.inches("14"), Length.ZERO, Length.inches("3"), "test blank", Defect.Blocks.ALL)))
+                    Length.ZERO,
+                    Length.inches("14"),
+                    Length.ZERO,
+                    Length.inches("3"),
+                    "test blank",
+                    Defect.Blocks.ALL)))
             .onRack(inHand("A1"))
             .build();
     private static final Board R1 = board("R1", "5", "40").onRack(onRack()).build();
@@ -103,7 +111,8 @@ class ResumedSettlingTest {
         assertThat(settlement.taken()).containsExactly(new Settlement.Taken(2, R1));
         assertThat(ids(settlement.entered())).containsExactly("K1");
         assertThat(settlement.entered().get(0).history())
-                .contains(new History(Optional.of("K1"), Optional.of("today"), Optional.of("Bench"), Optional.of("R1")));
+                .contains(
+                        new History(Optional.of("K1"), Optional.of("today"), Optional.of("Bench"), Optional.of("R1")));
         assertThat(ids(settlement.settled(List.of(OTHER, R2, R1)))).containsExactly("Z9", "R2", "K1");
     }
 
@@ -121,7 +130,8 @@ class ResumedSettlingTest {
         Job begun = job("Bench", STACK, List.of(R1), rail);
         Job resumed = job("Bench, resumed", List.of(S1), List.of(), rail);
         Plan plan = Planner.plan(resumed, Options.defaults().withMostRecuts(20));
-        assertThat(Settling.resumed(begun, Set.of("A1", "R1"), resumed, plan, List.of()).missing())
+        assertThat(Settling.resumed(begun, Set.of("A1", "R1"), resumed, plan, List.of())
+                        .missing())
                 .containsExactly("R1");
     }
 }

@@ -48,13 +48,15 @@ class SettlingTest {
                 List<Board> rack = racks.get(i);
                 Job job = onRack(RandomJobs.growing(random, size / 2), rack);
                 Settlement settlement = new Settling(job, Planner.plan(job, QUICK), rack).settlement(used, "day " + i);
-                for (Board entered : settlement.entered()) assertThat(used.add(entered.id())).isTrue();
+                for (Board entered : settlement.entered())
+                    assertThat(used.add(entered.id())).isTrue();
                 List<Board> after = settlement.settled(rack);
                 assertThat(after.stream().map(Board::id)).doesNotHaveDuplicates();
                 assertThat(after.stream().map(Settlement::markKey)).doesNotHaveDuplicates();
-                assertThat(after).hasSize(rack.size()
-                        - settlement.taken().size()
-                        + settlement.entered().size());
+                assertThat(after)
+                        .hasSize(rack.size()
+                                - settlement.taken().size()
+                                + settlement.entered().size());
                 settlements.add(settlement);
                 racks.add(after);
             }

@@ -108,7 +108,8 @@ final class SettleCommand implements Callable<Integer> {
         line("to the rack", booked.entered().isEmpty() ? "nothing" : "");
         for (int i = 0; i < booked.entered().size(); i++)
             terminal.out()
-                    .println("    " + offcut(settled.called().get(i), booked.entered().get(i), units));
+                    .println("    "
+                            + offcut(settled.called().get(i), booked.entered().get(i), units));
         line("rack", settled.rack().toString());
         line("boards left", settled.left().toString());
     }

@@ -41,7 +41,8 @@ record Origin(Job begun, Job planned, List<PlanFile> earlier) {
         }
         Path first = plan.file().resolveSibling(resumed.group(1) + ".plan.json");
         if (Files.notExists(first))
-            throw new RefusedException("There is no " + first + ", the plan that was begun. Put it back beside this one.");
+            throw new RefusedException(
+                    "There is no " + first + ", the plan that was begun. Put it back beside this one.");
         PlanFile begun = PlanFile.read(first);
         List<PlanFile> earlier = new ArrayList<>(List.of(begun));
         Path folder = Objects.requireNonNull(plan.file().toAbsolutePath().getParent());
@@ -61,8 +62,8 @@ record Origin(Job begun, Job planned, List<PlanFile> earlier) {
                         "There is no " + plan.beside(".job.json") + ". Name the job that was planned: --job FILE."));
         Job job = JobReader.read(file);
         if (!job.name().equals(plan.plan().job()))
-            throw new RefusedException("The plan is of \"" + plan.plan().job() + "\", but " + file + " is \"" + job.name()
-                    + "\". Name the job that was planned: --job FILE.");
+            throw new RefusedException("The plan is of \"" + plan.plan().job() + "\", but " + file + " is \""
+                    + job.name() + "\". Name the job that was planned: --job FILE.");
         return job;
     }
 
@@ -71,8 +72,8 @@ record Origin(Job begun, Job planned, List<PlanFile> earlier) {
         for (PlanFile plan : earlier) {
             Optional<Booked> entry = book.of(plan.digest());
             if (entry.isPresent())
-                throw new RefusedException("This plan makes the rest of what is booked already: " + Reasons.said(entry.get())
-                        + " as if all of it had been cut. Unsettle that first.");
+                throw new RefusedException("This plan makes the rest of what is booked already: "
+                        + Reasons.said(entry.get()) + " as if all of it had been cut. Unsettle that first.");
         }
     }
 

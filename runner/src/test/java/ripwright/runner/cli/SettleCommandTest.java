@@ -20,7 +20,12 @@ class SettleCommandTest {
     /** Two doors from a board that is just wide enough, so that there is one plan alone. */
     private Shop planned() throws IOException {
         Shop shop = new Shop(folder, (job, options) -> Planner.plan(job, options.withMostRecuts(20)));
-        shop.file("cabinet.job.json", JobText.CABINET.replace("\"tries\": 1", "\"tries\": 0").replace("\"width\": 6,", "\"width\": 2.25,").replace(", \"endTrim\": 1", ""));
+        shop.file(
+                "cabinet.job.json",
+                JobText.CABINET
+                        .replace("\"tries\": 1", "\"tries\": 0")
+                        .replace("\"width\": 6,", "\"width\": 2.25,")
+                        .replace(", \"endTrim\": 1", ""));
         shop.run("plan", "FOLDER/cabinet.job.json");
         return new Shop(folder, (job, options) -> {
             throw new AssertionError("planned");

@@ -8,15 +8,18 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import ripwright.measure.Length;
 import ripwright.measure.Unit;
+import ripwright.plan.CutBoard;
 import ripwright.runner.disk.Disk;
 import ripwright.runner.disk.LockFile;
 import ripwright.runner.json.JobReader;
+import ripwright.runner.json.PlanReader;
 import ripwright.runner.json.Rack;
 import ripwright.runner.json.RackReader;
 import ripwright.runner.json.RackWriter;
@@ -28,10 +31,14 @@ class DeskTest {
     /** A shelf that the offcuts which the coat rack leaves are enough for; it has a board of its own too. */
     private static final String SHELF = ShopFolder.JOB
             .replace("Coat rack", "Shelf")
-            .replaceAll("(?s)\"stack\": \\[.*?\\]", "\"stack\": [ { \"id\": \"Z\", \"species\": \"ash\", \"thickness\": \"3/4\","
-                    + " \"width\": 2, \"length\": 14, \"straightEdges\": 2 } ]")
-            .replaceAll("(?s)\"parts\": \\[.*\\]", "\"parts\": [ { \"name\": \"slat\", \"count\": 4, \"length\": 9.5,"
-                    + " \"width\": 2, \"thickness\": \"3/4\", \"species\": \"ash\", \"face\": \"hidden\" } ]");
+            .replaceAll(
+                    "(?s)\"stack\": \\[.*?\\]",
+                    "\"stack\": [ { \"id\": \"Z\", \"species\": \"ash\", \"thickness\": \"3/4\","
+                            + " \"width\": 2, \"length\": 14, \"straightEdges\": 2 } ]")
+            .replaceAll(
+                    "(?s)\"parts\": \\[.*\\]",
+                    "\"parts\": [ { \"name\": \"slat\", \"count\": 4, \"length\": 9.5,"
+                            + " \"width\": 2, \"thickness\": \"3/4\", \"species\": \"ash\", \"face\": \"hidden\" } ]");
 
     @TempDir
     private static Path planned;
@@ -74,9 +81,10 @@ class DeskTest {
         Settlement booked = shop.settle(Disk.REAL).entry().settlement();
         assertThat(booked.taken()).isNotEmpty();
         assertThat(booked.entered()).isNotEmpty();
-        assertThat(ids()).doesNotContainAnyElementsOf(booked.taken().stream()
-                .map(taken -> taken.offcut().id())
-                .toList());
+        assertThat(ids())
+                .doesNotContainAnyElementsOf(booked.taken().stream()
+                        .map(taken -> taken.offcut().id())
+                        .toList());
         assertThat(rack().offcuts()).endsWith(booked.entered().toArray(Board[]::new));
         for (Board entered : booked.entered()) {
             assertThat(entered.history().flatMap(history -> history.since())).contains("2026-10-01");
@@ -92,7 +100,8 @@ class DeskTest {
     }
 
     @Test
-    void taken_back_all_files_are_byte_for_byte_what_they_were() throws IOException, WrongInputException, RefusedException {
+    void taken_back_all_files_are_byte_for_byte_what_they_were()
+            throws IOException, WrongInputException, RefusedException {
         shop.settle(Disk.REAL);
         shop.unsettle(Disk.REAL);
         assertThat(shop.books()).isEqualTo(fresh.books());
@@ -128,14 +137,16 @@ class DeskTest {
         Path second = shop.plan("second", job.replace("Coat rack", "Hat rack"));
         shop.settle(first, Disk.REAL);
         assertThat(refused(() -> shop.settle(second, Disk.REAL)))
-                .containsExactly("A1 is cut already: \"Coat rack\", booked on 2026-10-01 (first.plan.json), did. Take it off the"
-                        + " stack and plan again; if this is another board of the same measures, give it an id of its own.");
+                .containsExactly(
+                        "A1 is cut already: \"Coat rack\", booked on 2026-10-01 (first.plan.json), did. Take it off the"
+                                + " stack and plan again; if this is another board of the same measures, give it an id of its own.");
     }
 
     @Test
     void a_plan_from_an_older_rack_is_refused_with_who_took_what()
             throws IOException, WrongInputException, RefusedException {
-        Path late = shop.plan("late", ShopFolder.JOB.replace("Coat rack", "Late").replace("\"A", "\"C"));
+        Path late =
+                shop.plan("late", ShopFolder.JOB.replace("Coat rack", "Late").replace("\"A", "\"C"));
         Settlement booked = shop.settle(Disk.REAL).entry().settlement();
         List<String> reasons = refused(() -> shop.settle(late, Disk.REAL));
         assertThat(reasons)
@@ -158,7 +169,8 @@ class DeskTest {
     void an_offcut_that_is_shorter_now_is_told() throws IOException, WrongInputException, RefusedException {
         shop.settle(Disk.REAL);
         Path shelf = shop.plan("shelf", SHELF);
-        Settlement next = shop.copy(folder.resolve("other")).settle(shelf(folder.resolve("other")), Disk.REAL)
+        Settlement next = shop.copy(folder.resolve("other"))
+                .settle(shelf(folder.resolve("other")), Disk.REAL)
                 .entry()
                 .settlement();
         Board used = next.taken().stream()
@@ -168,7 +180,10 @@ class DeskTest {
                 .orElseThrow();
         List<Board> sawn = rack().offcuts().stream()
                 .map(offcut -> offcut.id().equals(used.id())
-                        ? offcut.toBuilder().length(Length.inches("9.6")).defects(List.of()).build()
+                        ? offcut.toBuilder()
+                                .length(Length.inches("9.6"))
+                                .defects(List.of())
+                                .build()
                         : offcut)
                 .toList();
         Files.write(shop.rack(), RackWriter.bytes(new Rack(Unit.INCH, sawn)));
@@ -176,7 +191,8 @@ class DeskTest {
         assertThat(reasons.get(0))
                 .startsWith(used.id() + " came to the rack as ash, 3/4 x ")
                 .endsWith("x 9.6 in, changed by hand.");
-        assertThat(reasons.get(1)).startsWith("As the boards are in the job and on the rack now, the plan does not hold.");
+        assertThat(reasons.get(1))
+                .startsWith("As the boards are in the job and on the rack now, the plan does not hold.");
         assertThat(reasons).hasSizeGreaterThan(2);
     }
 
@@ -222,23 +238,24 @@ class DeskTest {
     }
 
     @Test
-    void where_another_plan_of_the_job_is_booked_that_is_said() throws IOException, WrongInputException, RefusedException {
+    void where_another_plan_of_the_job_is_booked_that_is_said()
+            throws IOException, WrongInputException, RefusedException {
         shop.settle(Disk.REAL);
         Files.writeString(
-                shop.plan(),
-                Files.readString(shop.plan()).replaceFirst("\"minutes\": [0-9.]+", "\"minutes\": 1.00"));
+                shop.plan(), Files.readString(shop.plan()).replaceFirst("\"minutes\": [0-9.]+", "\"minutes\": 1.00"));
         assertThat(refused(() -> shop.unsettle(Disk.REAL)))
-                .containsExactly("This plan is not booked; another one of the same job is: \"Coat rack\", booked on 2026-10-01"
-                        + " (coats.plan.json), and only that one can be taken back.");
+                .containsExactly(
+                        "This plan is not booked; another one of the same job is: \"Coat rack\", booked on 2026-10-01"
+                                + " (coats.plan.json), and only that one can be taken back.");
     }
 
     @Test
     void a_plan_that_is_not_right_is_not_booked() throws IOException, WrongInputException {
         Files.writeString(
-                shop.plan(),
-                Files.readString(shop.plan()).replaceFirst("\"minutes\": [0-9.]+", "\"minutes\": 1.00"));
+                shop.plan(), Files.readString(shop.plan()).replaceFirst("\"minutes\": [0-9.]+", "\"minutes\": 1.00"));
         List<String> reasons = refused(() -> shop.settle(Disk.REAL));
-        assertThat(reasons.get(0)).startsWith("As the boards are in the job and on the rack now, the plan does not hold.");
+        assertThat(reasons.get(0))
+                .startsWith("As the boards are in the job and on the rack now, the plan does not hold.");
         assertThat(reasons).hasSize(2);
     }
 
@@ -246,8 +263,9 @@ class DeskTest {
     void a_job_of_another_name_is_not_the_plans() throws IOException, WrongInputException {
         Path other = Files.writeString(folder.resolve("shop/other.job.json"), SHELF);
         assertThat(refused(() -> new Desk(shop.rack(), Disk.REAL).settle(shop.plan(), Optional.of(other), "today")))
-                .containsExactly("The plan is of \"Coat rack\", but FOLDER/shop/other.job.json is \"Shelf\". Name the job that"
-                        + " was planned: --job FILE.");
+                .containsExactly(
+                        "The plan is of \"Coat rack\", but FOLDER/shop/other.job.json is \"Shelf\". Name the job that"
+                                + " was planned: --job FILE.");
     }
 
     @Test
@@ -271,13 +289,16 @@ class DeskTest {
     void ids_and_marks_that_are_taken_are_not_given_again() throws IOException, WrongInputException, RefusedException {
         Settlement first = shop.settle(Disk.REAL).entry().settlement();
         Board same = first.entered().get(0);
-        Path twin = shop.plan("twin", ShopFolder.JOB
-                .replace("Coat rack", "Twin")
-                .replace("\"rack\": \"rack.json\",", "")
-                .replace("\"length\": 72,", "\"length\": 73,"));
+        Path twin = shop.plan(
+                "twin",
+                ShopFolder.JOB
+                        .replace("Coat rack", "Twin")
+                        .replace("\"rack\": \"rack.json\",", "")
+                        .replace("\"length\": 72,", "\"length\": 73,"));
         Settlement second = shop.settle(twin, Disk.REAL).entry().settlement();
         assertThat(ids()).doesNotHaveDuplicates();
-        assertThat(rack().offcuts().stream().map(Settlement::mark).map(String::toLowerCase)).doesNotHaveDuplicates();
+        assertThat(rack().offcuts().stream().map(Settlement::mark).map(String::toLowerCase))
+                .doesNotHaveDuplicates();
         assertThat(same.id()).startsWith("A");
         assertThat(second.entered()).extracting(Board::id).contains("A1/A-2");
         assertThat(second.entered()).extracting(Settlement::mark).contains("A1/A-2");
@@ -290,12 +311,15 @@ class DeskTest {
         Path next = Files.writeString(
                 folder.resolve("shop/next.job.json"),
                 Files.readString(left)
-                        .replace("\"parts\": []", "\"parts\": [ { \"name\": \"peg\", \"count\": 1, \"length\": 5, \"width\": 2,"
-                                + " \"thickness\": \"3/4\", \"face\": \"hidden\" } ]"));
+                        .replace(
+                                "\"parts\": []",
+                                "\"parts\": [ { \"name\": \"peg\", \"count\": 1, \"length\": 5, \"width\": 2,"
+                                        + " \"thickness\": \"3/4\", \"face\": \"hidden\" } ]"));
         var job = JobReader.read(next);
         assertThat(job.stack()).hasSize(4 - booked.cut().size());
         assertThat(job.rack()).isEqualTo(rack().offcuts());
-        assertThat(job.saw()).isEqualTo(JobReader.read(folder.resolve("shop/coats.job.json")).saw());
+        assertThat(job.saw())
+                .isEqualTo(JobReader.read(folder.resolve("shop/coats.job.json")).saw());
     }
 
     @Test
@@ -306,8 +330,9 @@ class DeskTest {
         assertThat(shop.unsettle(Disk.REAL).kept()).isPresent();
         assertThat(left).hasContent("mine");
         assertThat(refused(() -> shop.settle(Disk.REAL)))
-                .containsExactly("FOLDER/shop/coats.left.json is in the way: the boards left go there. Move it somewhere else,"
-                        + " or give it another name.");
+                .containsExactly(
+                        "FOLDER/shop/coats.left.json is in the way: the boards left go there. Move it somewhere else,"
+                                + " or give it another name.");
     }
 
     @Test
@@ -330,5 +355,56 @@ class DeskTest {
         assertThat(Files.isSymbolicLink(shop.rack())).isTrue();
         assertThat(real).content().contains("2026-10-01");
         assertThat(folder.resolve("elsewhere/shelf.book.json")).exists();
+    }
+
+    /** The rest of a coat rack that was begun: a section and the boards that are whole. */
+    private static final String REST = ShopFolder.JOB
+            .replace("Coat rack", "Coat rack, resumed")
+            .replace("\"rack\": \"rack.json\",", "")
+            .replaceAll(
+                    "(?s)\"stack\": \\[.*?\\]",
+                    "\"stack\": [ { \"id\": \"A1/1\", \"species\": \"ash\", \"thickness\": \"3/4\","
+                            + " \"width\": 7, \"length\": 60, \"straightEdges\": 2, \"price\": 0 } ]")
+            .replaceAll(
+                    "(?s)\"parts\": \\[.*\\]",
+                    "\"parts\": [ { \"name\": \"rail\", \"count\": 1, \"length\": 24,"
+                            + " \"width\": \"2 1/4\", \"thickness\": \"3/4\", \"species\": \"ash\", \"face\": \"show\" } ]");
+
+    @Test
+    void a_job_that_was_resumed_is_booked_by_the_plan_of_the_rest()
+            throws IOException, WrongInputException, RefusedException {
+        List<String> planned = PlanReader.read(shop.plan()).boards().stream()
+                .map(CutBoard::board)
+                .toList();
+        Path rest = shop.plan("coats.resumed", REST);
+        Map<String, String> before = shop.books();
+        Settlement booked = shop.settle(rest, Disk.REAL).entry().settlement();
+        List<String> left = Stream.concat(
+                        booked.cut().stream(), booked.taken().stream().map(Settlement.Taken::offcut))
+                .map(Board::id)
+                .toList();
+        assertThat(left).containsExactlyInAnyOrderElementsOf(planned);
+        assertThat(booked.entered())
+                .isNotEmpty()
+                .allMatch(offcut -> offcut.history()
+                        .flatMap(history -> history.job())
+                        .filter("Coat rack"::equals)
+                        .isPresent());
+        assertThat(refused(() -> shop.settle(Disk.REAL)))
+                .isNotEmpty()
+                .allMatch(reason -> reason.contains("(coats.resumed.plan.json)"));
+        new Desk(shop.rack(), Disk.REAL).unsettle(rest);
+        assertThat(shop.books()).isEqualTo(before);
+    }
+
+    @Test
+    void the_rest_of_a_job_that_is_booked_as_it_was_begun_is_refused()
+            throws IOException, WrongInputException, RefusedException {
+        Path rest = shop.plan("coats.resumed", REST);
+        shop.settle(Disk.REAL);
+        assertThat(refused(() -> shop.settle(rest, Disk.REAL)))
+                .containsExactly(
+                        "This plan makes the rest of what is booked already: \"Coat rack\", booked on 2026-10-01"
+                                + " (coats.plan.json), as if all of it had been cut. Unsettle that first.");
     }
 }

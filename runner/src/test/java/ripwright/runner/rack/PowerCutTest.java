@@ -158,7 +158,9 @@ class PowerCutTest {
                 // it is booked already, or its offcuts are where no hand should have put them back
             } catch (IOException e) {
                 refused++;
-                assertThat(e).hasMessageContaining("rack.json was changed by hand").hasMessageContaining("rack.pending.json");
+                assertThat(e)
+                        .hasMessageContaining("rack.json was changed by hand")
+                        .hasMessageContaining("rack.pending.json");
                 assertThat(shop.files()).containsEntry("rack.json", hand);
             }
         }

@@ -22,8 +22,7 @@ final class ShakyDisk implements Disk {
     /** What a name stood for before it was touched. */
     private record Touched(Path file, Optional<byte[]> before) {
         static Touched now(Path file) throws IOException {
-            return new Touched(
-                    file, Files.exists(file) ? Optional.of(Files.readAllBytes(file)) : Optional.empty());
+            return new Touched(file, Files.exists(file) ? Optional.of(Files.readAllBytes(file)) : Optional.empty());
         }
 
         void undo() throws IOException {
