@@ -67,6 +67,11 @@ public record Part(
         return new Part(name, count, length, width, thickness, species, face, sneakUp, edgeAllowance, fitted, together);
     }
 
+    /** The same line at that finished width. */
+    public Part ofWidth(Length width) {
+        return new Part(name, count, length, width, thickness, species, face, sneakUp, edgeAllowance, fitted, together);
+    }
+
     /** How long its blank is: finished length and sneak-up oversize. */
     public Length blankLength() {
         return length.plus(sneakUp);

@@ -133,6 +133,16 @@ public record Job(
         if (count > MOST_PARTS) problems.add(new Problem("parts", count + " parts wanted; a job has at most 100,000."));
     }
 
+    /** The same job with that bill. */
+    public Job withParts(List<Part> parts) {
+        return new Job(name, units, saw, testRip, keep, prices, salvage, labor, stack, rack, parts, limits);
+    }
+
+    /** The same job within those limits. */
+    public Job withLimits(Limits limits) {
+        return new Job(name, units, saw, testRip, keep, prices, salvage, labor, stack, rack, parts, limits);
+    }
+
     /** All boards, the rack's offcuts last. */
     public List<Board> boards() {
         List<Board> boards = new ArrayList<>(stack);
