@@ -43,6 +43,11 @@ final class PlanFiles {
         return Optional.empty();
     }
 
+    /** Where a file with that ending goes, as in {@code .trial.svg}. */
+    Path other(String ending) {
+        return folder.resolve(stem + ending);
+    }
+
     /** Where the plan goes. */
     Path plan() {
         return folder.resolve(stem + ".plan.json");
@@ -78,6 +83,12 @@ final class PlanFiles {
     /** Writes the drawings, whole or not at all. */
     void writeDrawings(byte[] drawings) throws IOException {
         new WholeFile(drawings()).write(drawings);
+    }
+
+    /** Writes a file with that ending, whole or not at all, and answers where it is. */
+    Path write(String ending, byte[] bytes) throws IOException {
+        new WholeFile(other(ending)).write(bytes);
+        return other(ending);
     }
 
     /** Why something could not be written, in plain words. */

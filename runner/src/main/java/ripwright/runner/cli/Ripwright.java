@@ -33,6 +33,7 @@ public final class Ripwright implements Runnable {
         this.commands = new CommandLine(spec)
                 .addSubcommand(new PlanCommand(terminal, planner))
                 .addSubcommand(new ReplayCommand(terminal))
+                .addSubcommand(new TrialCommand(terminal, planner))
                 .addSubcommand(new CommandLine.HelpCommand())
                 .setOut(terminal.out())
                 .setErr(terminal.err())
