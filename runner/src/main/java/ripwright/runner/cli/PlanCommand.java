@@ -8,13 +8,15 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.function.BiFunction;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import ripwright.Options;
 import ripwright.job.Job;
 import ripwright.plan.CutBoard;
 import ripwright.plan.Plan;
-import ripwright.runner.json.JobReader;
+import ripwright.runner.csv.CsvOut;
+import ripwright.runner.csv.PlanTables;
 import ripwright.runner.json.PlanWriter;
 import ripwright.runner.sheet.Picture;
 import ripwright.runner.sheet.Sheet;
@@ -65,6 +67,15 @@ final class PlanCommand implements Callable<Integer> {
             description = "Also write the drawings of the boards apart, as in lockers.boards.svg.")
     private boolean drawings;
 
+    @Option(
+            names = "--tables",
+            description = "Also write the plan as tables for spreadsheets: lockers.cuts.csv, lockers.settings.csv, "
+                    + "lockers.offcuts.csv and lockers.short.csv.")
+    private boolean tables;
+
+    @Mixin
+    private SpreadsheetOptions spreadsheets;
+
     @Option(names = "--verbose", description = "Say on the error stream what the search does.")
     private boolean verbose;
 
@@ -76,7 +87,7 @@ final class PlanCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         Logging.set(verbose);
-        Optional<String> clash = PlanFiles.clash(jobs, out);
+        Optional<String> clash = PlanFiles.clash(jobs, out).or(() -> spreadsheets.clash(jobs.size()));
         if (clash.isPresent()) {
             terminal.err().println(clash.get());
             return ExitCode.BAD_INPUT.number();
@@ -96,7 +107,7 @@ final class PlanCommand implements Callable<Integer> {
 
     private ExitCode planned(Path file, Interruption interruption) {
         try {
-            Job job = JobReader.read(file);
+            Job job = spreadsheets.job(file, terminal);
             PlanFiles files = new PlanFiles(file, out);
             files.prepare();
             ProgressLine line = new ProgressLine(terminal);
@@ -112,6 +123,9 @@ final class PlanCommand implements Callable<Integer> {
                 files.writeDrawings(new Picture(job, plan, boards).svg().getBytes(StandardCharsets.UTF_8));
                 terminal.out().println("                " + files.drawings());
             }
+            if (tables)
+                for (Path table : files.writeTables(new PlanTables(job, plan, CsvOut.Style.COMMAS)))
+                    terminal.out().println("                " + table);
             if (interruption.came()) {
                 terminal.out().println("  Interrupted: this is the best plan so far.");
                 return ExitCode.INTERRUPTED;

@@ -7,10 +7,12 @@ import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.NotDirectoryException;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import ripwright.runner.csv.PlanTables;
 
 /** The two files that come of a job. */
 final class PlanFiles {
@@ -89,6 +91,14 @@ final class PlanFiles {
     Path write(String ending, byte[] bytes) throws IOException {
         new WholeFile(other(ending)).write(bytes);
         return other(ending);
+    }
+
+    /** Writes the tables, each whole or not at all, and answers where they are. */
+    List<Path> writeTables(PlanTables tables) throws IOException {
+        List<Path> written = new ArrayList<>();
+        for (Map.Entry<String, byte[]> table : tables.all().entrySet())
+            written.add(write(table.getKey(), table.getValue()));
+        return written;
     }
 
     /** Why something could not be written, in plain words. */

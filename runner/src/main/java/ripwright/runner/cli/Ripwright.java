@@ -34,6 +34,7 @@ public final class Ripwright implements Runnable {
                 .addSubcommand(new PlanCommand(terminal, planner))
                 .addSubcommand(new ReplayCommand(terminal))
                 .addSubcommand(new TrialCommand(terminal, planner))
+                .addSubcommand(new StartCommand(terminal))
                 .addSubcommand(new CommandLine.HelpCommand())
                 .setOut(terminal.out())
                 .setErr(terminal.err())

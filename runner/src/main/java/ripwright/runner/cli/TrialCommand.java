@@ -8,13 +8,13 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.function.BiFunction;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import ripwright.Options;
 import ripwright.job.Job;
 import ripwright.plan.Plan;
 import ripwright.runner.csv.CsvOut;
-import ripwright.runner.json.JobReader;
 import ripwright.runner.tree.WrongInputException;
 import ripwright.runner.trial.Comparison;
 import ripwright.runner.trial.ComparisonFiles;
@@ -88,6 +88,9 @@ final class TrialCommand implements Callable<Integer> {
     @Option(names = "--json", description = "Write it for programs, as in lockers.trial.json.")
     private boolean json;
 
+    @Mixin
+    private SpreadsheetOptions spreadsheets;
+
     TrialCommand(Terminal terminal, BiFunction<Job, Options, Plan> planner) {
         this.terminal = terminal;
         this.planner = planner;
@@ -97,7 +100,7 @@ final class TrialCommand implements Callable<Integer> {
     public Integer call() throws InterruptedException {
         Logging.set(false);
         try {
-            Job job = JobReader.read(file);
+            Job job = spreadsheets.job(file, terminal);
             TrialRequest request = new TrialRequest(job, parts, widths);
             if (!request.mistakes().isEmpty())
                 return refused(request.mistakes()).number();

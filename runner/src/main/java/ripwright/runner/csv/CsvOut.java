@@ -82,7 +82,7 @@ public final class CsvOut {
         return harmless(cell.toString());
     }
 
-    /** A name is shown as it is, not taken for a formula: with an apostrophe before it, which reading takes off. */
+    /** A name is shown as it is, not taken for a formula: with an apostrophe before it, which {@code tree} takes off. */
     private static String harmless(String text) {
         boolean formula = !text.isEmpty() && FORMULA_STARTS.indexOf(text.charAt(0)) >= 0;
         return formula ? "'" + text : text;

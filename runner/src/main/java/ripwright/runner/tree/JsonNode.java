@@ -29,7 +29,9 @@ sealed interface JsonNode {
         /** True or false. */
         FLAG,
         /** Nothing. */
-        NULL
+        NULL,
+        /** Of no use; its text says what was found instead. */
+        USELESS
     }
 
     /** What it is, as a message names it: short values as they are. */
@@ -37,6 +39,7 @@ sealed interface JsonNode {
         if (this instanceof JsonObject) return "an object";
         if (this instanceof JsonArray) return "a list";
         JsonScalar scalar = (JsonScalar) this;
+        if (scalar.type() == Type.USELESS) return scalar.text();
         return scalar.type() == Type.TEXT ? quoted(scalar.text()) : shortened(scalar.text());
     }
 

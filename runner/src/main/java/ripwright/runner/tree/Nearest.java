@@ -32,10 +32,19 @@ public final class Nearest {
         this.distance = distance;
     }
 
+    /** The nearest of the known ones. */
+    String best() {
+        return best;
+    }
+
+    /** Whether it is likely to be meant. */
+    boolean near() {
+        return distance <= Math.max(1, Math.max(word.length(), best.length()) / 3);
+    }
+
     /** What a message says about it. */
     public String sentence() {
-        boolean near = distance <= Math.max(1, Math.max(word.length(), best.length()) / 3);
-        return near ? "Did you mean \"" + best + "\"?" : "The nearest known one is \"" + best + "\".";
+        return near() ? "Did you mean \"" + best + "\"?" : "The nearest known one is \"" + best + "\".";
     }
 
     private static int distance(String a, String b) {

@@ -8,10 +8,10 @@ import java.util.Optional;
 public final class Value {
     private final Source source;
     private final Problems problems;
-    private final JsonPath path;
+    private final Place path;
     private final JsonNode node;
 
-    Value(Source source, Problems problems, JsonPath path, JsonNode node) {
+    Value(Source source, Problems problems, Place path, JsonNode node) {
         this.source = source;
         this.problems = problems;
         this.path = path;

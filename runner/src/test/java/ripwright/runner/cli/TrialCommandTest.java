@@ -99,7 +99,7 @@ class TrialCommandTest {
     void where_the_stack_is_short_it_says_of_what_and_ends_with_1() {
         assertThat(trial("--part", "door", "--widths", "2 1/4,3")).isEqualTo(1);
         assertThat(shop.out())
-                .contains("  3 in     1 of 2 ", "  Cheapest found: 2 1/4 in at 14.37, as in the job.\n")
+                .contains("  3 in      1 of 2 ", "  Cheapest found: 2 1/4 in at 14.37, as in the job.\n")
                 .contains(
                         "  Short at 3 in: 1 x door; buy 1.3 board feet of ash, 3/4 thick, no board under 3 x 24 in.\n");
         assertThat(trial("--part", "door", "--widths", "3")).isEqualTo(1);
