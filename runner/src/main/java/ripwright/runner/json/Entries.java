@@ -40,7 +40,7 @@ final class Entries<T> {
         long before = problems.count();
         rows = new TableFile(columns, problems, remarks).value(spreadsheet.get());
         T read = rows.map(kind::read).orElseGet(kind::standIn);
-        good = problems.count() == before;
+        good = rows.isPresent() && problems.count() == before;
         return read;
     }
 

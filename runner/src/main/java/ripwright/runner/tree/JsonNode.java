@@ -8,8 +8,12 @@ sealed interface JsonNode {
     /** The offset of its first character. */
     int at();
 
-    /** Named values. */
-    record JsonObject(int at, Map<String, Member> members) implements JsonNode {}
+    /** Named values, and at which character those stand that are blank, where the file has a place for them. */
+    record JsonObject(int at, Map<String, Member> members, Map<String, Integer> blanks) implements JsonNode {
+        JsonObject(int at, Map<String, Member> members) {
+            this(at, members, Map.of());
+        }
+    }
 
     /** A list of values. */
     record JsonArray(int at, List<JsonNode> items) implements JsonNode {}

@@ -99,14 +99,16 @@ public final class TableFile {
         TablePlace whole = TablePlace.whole();
         List<TableRow> read = new ArrayList<>();
         for (int i = heads + 1; i < rows.size(); i++) {
-            List<CsvRows.Cell> row = rows.get(i);
-            if (row.stream().allMatch(cell -> cell.text().isBlank())) continue;
-            TableRow one = new TableRow(known, cells, i + 1, row);
+            TableRow one = new TableRow(known, cells, i + 1, rows.get(i));
+            if (one.blank()) continue;
             if (!one.continues()) read.add(one);
             else if (!read.isEmpty()) read.get(read.size() - 1).add(one);
             else
                 problems.add(
-                        source, "row " + (i + 1), row.get(0).at(), "goes on with an entry above, but there is none.");
+                        source,
+                        "row " + (i + 1),
+                        rows.get(i).get(0).at(),
+                        "goes on with an entry above, but there is none.");
         }
         List<JsonNode> items = new ArrayList<>();
         for (TableRow row : read) {

@@ -142,10 +142,13 @@ final class TableHeads {
 
     /** The cell of that column in {@code cells}; empty when it is blank. */
     Optional<CsvRows.Cell> cell(Column column, List<CsvRows.Cell> cells) {
+        return place(column, cells).filter(cell -> !cell.text().isBlank());
+    }
+
+    /** The same, blank or not; empty when the row ends before it. */
+    Optional<CsvRows.Cell> place(Column column, List<CsvRows.Cell> cells) {
         int place = places.getOrDefault(column, Integer.MAX_VALUE);
-        return place < cells.size()
-                ? Optional.of(cells.get(place)).filter(cell -> !cell.text().isBlank())
-                : Optional.empty();
+        return place < cells.size() ? Optional.of(cells.get(place)) : Optional.empty();
     }
 
     /** Where the cell of that column in that row stands, as its users call it. */

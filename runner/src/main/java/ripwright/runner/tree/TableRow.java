@@ -1,6 +1,7 @@
 package ripwright.runner.tree;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -20,6 +21,12 @@ final class TableRow {
         this.number = number;
         this.row = row;
         this.place = TablePlace.row(number);
+    }
+
+    /** Whether it says nothing, but perhaps in columns that are not used. */
+    boolean blank() {
+        return heads.present().stream()
+                .allMatch(column -> heads.cell(column, row).isEmpty());
     }
 
     /** Whether it only has cells of objects in a list. */
@@ -45,9 +52,10 @@ final class TableRow {
     /** What it says. */
     JsonNode object(Source source, Problems problems) {
         Map<String, JsonNode.Member> members = new LinkedHashMap<>();
+        Map<String, Integer> blanks = new HashMap<>();
         Map<String, List<Column>> within = new LinkedHashMap<>();
         for (Column column : heads.present()) {
-            if (column.inner().isEmpty()) member(column, column.field(), members, place);
+            if (column.inner().isEmpty()) member(column, column.field(), members, blanks, place);
             else
                 within.computeIfAbsent(column.outer(), outer -> new ArrayList<>())
                         .add(column);
@@ -66,7 +74,7 @@ final class TableRow {
         });
         for (Column column : heads.all())
             if (!column.otherwise().isEmpty()) members.putIfAbsent(column.field(), otherwise(column));
-        return new JsonNode.JsonObject(at(), members);
+        return new JsonNode.JsonObject(at(), members, blanks);
     }
 
     private JsonNode.Member otherwise(Column column) {
@@ -97,16 +105,23 @@ final class TableRow {
 
     private JsonNode.Member inner(List<Column> columns, TablePlace inside) {
         Map<String, JsonNode.Member> members = new LinkedHashMap<>();
-        for (Column column : columns) member(column, column.inner(), members, inside);
+        Map<String, Integer> blanks = new HashMap<>();
+        for (Column column : columns) member(column, column.inner(), members, blanks, inside);
         int first = members.values().stream()
                 .mapToInt(JsonNode.Member::at)
                 .findFirst()
                 .orElse(at());
-        return new JsonNode.Member(first, new JsonNode.JsonObject(first, members));
+        return new JsonNode.Member(first, new JsonNode.JsonObject(first, members, blanks));
     }
 
-    private void member(Column column, String name, Map<String, JsonNode.Member> members, TablePlace inside) {
+    private void member(
+            Column column,
+            String name,
+            Map<String, JsonNode.Member> members,
+            Map<String, Integer> blanks,
+            TablePlace inside) {
         inside.put(name, heads.place(column, number));
+        heads.place(column, row).ifPresent(cell -> blanks.put(name, cell.at()));
         heads.cell(column, row).ifPresent(cell -> {
             JsonNode node = cells.node(column, heads.unit(column), cell);
             members.put(name, new JsonNode.Member(cell.at(), node));
