@@ -50,7 +50,8 @@ import ripwright.runner.tree.WrongInputException;
             "",
             "Examples:",
             "  java -jar ripwright.jar plan lockers.job.json",
-            "  java -jar ripwright.jar plan lockers.job.json bench.job.json --out plans"
+            "  java -jar ripwright.jar plan lockers.job.json bench.job.json --out plans",
+            "  java -jar ripwright.jar plan lockers.job.json --stack stack.csv --parts bill.csv --tables"
         })
 final class PlanCommand implements Callable<Integer> {
     private final Terminal terminal;

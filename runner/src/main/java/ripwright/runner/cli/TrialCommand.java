@@ -69,6 +69,7 @@ final class TrialCommand implements Callable<Integer> {
             paramLabel = "LIST",
             required = true,
             split = ",",
+            hideParamSyntax = true,
             description =
                     "Finished widths with commas between, as in \"2, 2 1/8, 52 mm\". Written 2-1/8 none needs quotes.")
     private List<String> widths;

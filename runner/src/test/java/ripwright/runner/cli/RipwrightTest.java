@@ -28,12 +28,14 @@ class RipwrightTest {
         assertThat(shop.out()).isEqualTo("""
                 Ripwright plans how a stack of boards becomes the parts of a furniture job.
 
-                Write your boards, your saws and your parts into a job file; those in the folder samples show how.
-                Then:
+                Begin with a small job that is ready to be planned and changed:
+                  java -jar ripwright.jar start first-job
+
+                Or plan a job file of your own:
                   java -jar ripwright.jar plan lockers.job.json
 
                 It writes lockers.plan.json and lockers.sheet.html. Open the sheet, or print it, and start cutting.
-                More: java -jar ripwright.jar help plan
+                More: java -jar ripwright.jar --help
                 """);
     }
 
@@ -49,7 +51,11 @@ class RipwrightTest {
         assertThat(shop.run("--help")).isZero();
         assertThat(shop.run("help", "plan")).isZero();
         assertThat(shop.out())
-                .contains("  plan    Plans each job", "  replay  Re-enacts a written plan", "  130   interrupted");
+                .containsPattern("  plan +Plans each job")
+                .containsPattern("  replay +Re-enacts a written plan")
+                .containsPattern("  trial +Plans a job with a part")
+                .containsPattern("  start +Writes a small job")
+                .contains("  130   interrupted");
     }
 
     @Test
