@@ -71,6 +71,12 @@ public record Part(
                 name, count, length, width, thickness, species, face, sneakUp, edgeAllowance, fitted, together, boards);
     }
 
+    /** The same line at that finished width. */
+    public Part ofWidth(Length width) {
+        return new Part(
+                name, count, length, width, thickness, species, face, sneakUp, edgeAllowance, fitted, together, boards);
+    }
+
     /** How long its blank is: finished length and sneak-up oversize. */
     public Length blankLength() {
         return length.plus(sneakUp);

@@ -146,6 +146,16 @@ public record Job(
                             "\"" + id + "\" is no board of this job; name boards of the stack or the rack."));
     }
 
+    /** The same job with that bill. */
+    public Job withParts(List<Part> parts) {
+        return new Job(name, units, saw, testRip, keep, prices, salvage, labor, stack, rack, parts, limits);
+    }
+
+    /** The same job within those limits. */
+    public Job withLimits(Limits limits) {
+        return new Job(name, units, saw, testRip, keep, prices, salvage, labor, stack, rack, parts, limits);
+    }
+
     /** All boards, the rack's offcuts last. */
     public List<Board> boards() {
         return boards(stack, rack);

@@ -57,6 +57,14 @@ class RunnerPackagesTest {
             .resideInAnyPackage("ripwright.runner.cli..", "ripwright.runner.json..", "ripwright.runner.tree..");
 
     @ArchTest
+    static final ArchRule trials_and_spreadsheets_know_nothing_of_commands = noClasses()
+            .that()
+            .resideInAnyPackage("ripwright.runner.trial..", "ripwright.runner.csv..")
+            .should()
+            .dependOnClassesThat()
+            .resideInAnyPackage("ripwright.runner.cli..");
+
+    @ArchTest
     static final ArchRule the_core_is_entered_by_its_door = noClasses()
             .should()
             .dependOnClassesThat()

@@ -35,7 +35,11 @@ final class OneJob {
 
     /** Plans it; {@code mostThreads} holds even where the job itself would take more. */
     Done plan(Options options, OptionalInt mostThreads) throws WrongInputException, IOException {
-        Job job = JobReader.read(file.path());
+        return plan(JobReader.read(file.path()), options, mostThreads);
+    }
+
+    /** The same, when the job is read already. */
+    Done plan(Job job, Options options, OptionalInt mostThreads) throws IOException {
         files.prepare();
         Plan plan = planner.apply(mostThreads.isPresent() ? within(job, mostThreads.getAsInt()) : job, options);
         write(job, plan);
@@ -55,22 +59,6 @@ final class OneJob {
     static Job within(Job job, int threads) {
         Limits limits = job.limits();
         int fewer = Math.min(threads, limits.threads().orElse(threads));
-        return withLimits(job, new Limits(limits.seconds(), limits.seed(), OptionalInt.of(fewer)));
-    }
-
-    private static Job withLimits(Job job, Limits limits) {
-        return new Job(
-                job.name(),
-                job.units(),
-                job.saw(),
-                job.testRip(),
-                job.keep(),
-                job.prices(),
-                job.salvage(),
-                job.labor(),
-                job.stack(),
-                job.rack(),
-                job.parts(),
-                limits);
+        return job.withLimits(new Limits(limits.seconds(), limits.seed(), OptionalInt.of(fewer)));
     }
 }

@@ -13,6 +13,7 @@ import java.util.function.BiFunction;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -22,6 +23,8 @@ import ripwright.SharedPlan;
 import ripwright.SharedPlanner;
 import ripwright.job.Job;
 import ripwright.plan.Plan;
+import ripwright.runner.csv.CsvOut;
+import ripwright.runner.csv.PlanTables;
 import ripwright.runner.disk.WholeFile;
 import ripwright.runner.tree.WrongInputException;
 
@@ -72,7 +75,8 @@ import ripwright.runner.tree.WrongInputException;
             "  java -jar ripwright.jar plan lockers.job.json bench.job.json --out plans",
             "  java -jar ripwright.jar plan jobs --out plans --report plans/report.json",
             "  java -jar ripwright.jar plan lockers.job.json bench.job.json --together",
-            "  java -jar ripwright.jar plan - < jobs.jsonl > plans.jsonl"
+            "  java -jar ripwright.jar plan - < jobs.jsonl > plans.jsonl",
+            "  java -jar ripwright.jar plan lockers.job.json --stack stack.csv --parts bill.csv --tables"
         })
 final class PlanCommand implements Callable<Integer> {
     private static final Path STANDARD_INPUT = Path.of("-");
@@ -145,6 +149,15 @@ final class PlanCommand implements Callable<Integer> {
         }
     }
 
+    @Option(
+            names = "--tables",
+            description = "Also write the plan as tables for spreadsheets: lockers.cuts.csv, lockers.settings.csv, "
+                    + "lockers.offcuts.csv and lockers.short.csv.")
+    private boolean tables;
+
+    @Mixin
+    private SpreadsheetOptions spreadsheets;
+
     @Option(names = "--verbose", description = "Say on the error stream what the search does.")
     private boolean verbose;
 
@@ -160,10 +173,11 @@ final class PlanCommand implements Callable<Integer> {
         if (wrong.isPresent()) return refused(wrong.get());
         if (jobs.contains(STANDARD_INPUT)) return lines().number();
         List<JobFile> files = JobFile.all(jobs);
-        Optional<String> clash = PlanFiles.clash(files, out);
+        Optional<String> clash = PlanFiles.clash(files, out).or(() -> spreadsheets.clash(files.size()));
         if (clash.isPresent()) return refused(clash.get());
         if (sharing != null) return shared(files, sharing);
         boolean alone = files.size() == 1 && !Files.isDirectory(jobs.get(0));
+        if (tables && !alone) return refused("--tables goes with one job; plan these apart.");
         return (alone && report.isEmpty() ? one(files.get(0)) : many(files)).number();
     }
 
@@ -193,6 +207,7 @@ final class PlanCommand implements Callable<Integer> {
     }
 
     private ExitCode lines() {
+
         try (Interruption interruption = new Interruption()) {
             ExitCode exit = new JobLines(terminal, planner, share(Integer.MAX_VALUE), interruption).run();
             terminal.flush();
@@ -259,15 +274,19 @@ final class PlanCommand implements Callable<Integer> {
 
     private ExitCode planned(JobFile file, Interruption interruption) {
         try {
+            Job job = spreadsheets.job(file.path(), terminal);
             PlanFiles files = new PlanFiles(file, out);
             ProgressLine line = new ProgressLine(terminal);
             Options options = Options.defaults().withListener(line).withCancellation(interruption::came);
-            OneJob.Done done = new OneJob(file, files, drawings, planner).plan(options, OptionalInt.empty());
+            OneJob.Done done = new OneJob(file, files, drawings, planner).plan(job, options, OptionalInt.empty());
             line.wipe();
             terminal.out().print(new Summary(done.job(), done.plan()).text());
             terminal.out().println("  wrote         " + files.plan());
             terminal.out().println("                " + files.sheet());
             if (drawings) terminal.out().println("                " + files.drawings());
+            if (tables)
+                for (Path table : files.writeTables(new PlanTables(done.job(), done.plan(), CsvOut.Style.COMMAS)))
+                    terminal.out().println("                " + table);
             if (interruption.came()) {
                 terminal.out().println("  Interrupted: this is the best plan so far.");
                 return ExitCode.INTERRUPTED;

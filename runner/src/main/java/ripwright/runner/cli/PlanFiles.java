@@ -7,10 +7,12 @@ import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.NotDirectoryException;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import ripwright.runner.csv.PlanTables;
 import ripwright.runner.disk.WholeFile;
 
 /** The two files that come of a job. */
@@ -51,6 +53,11 @@ final class PlanFiles {
                         + ". Rename one, or plan them apart.");
         }
         return Optional.empty();
+    }
+
+    /** Where a file with that ending goes, as in {@code .trial.svg}. */
+    Path other(String ending) {
+        return folder.resolve(stem + ending);
     }
 
     /** Where the plan goes. */
@@ -98,6 +105,20 @@ final class PlanFiles {
     /** Writes the drawings, whole or not at all. */
     void writeDrawings(byte[] drawings) throws IOException {
         new WholeFile(drawings()).write(drawings);
+    }
+
+    /** Writes a file with that ending, whole or not at all, and answers where it is. */
+    Path write(String ending, byte[] bytes) throws IOException {
+        new WholeFile(other(ending)).write(bytes);
+        return other(ending);
+    }
+
+    /** Writes the tables, each whole or not at all, and answers where they are. */
+    List<Path> writeTables(PlanTables tables) throws IOException {
+        List<Path> written = new ArrayList<>();
+        for (Map.Entry<String, byte[]> table : tables.all().entrySet())
+            written.add(write(table.getKey(), table.getValue()));
+        return written;
     }
 
     /** Why something could not be written, in plain words. */

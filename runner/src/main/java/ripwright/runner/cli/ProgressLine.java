@@ -17,20 +17,25 @@ final class ProgressLine implements ProgressListener {
         if (!terminal.live()) return;
         String floor =
                 progress.bound().signum() > 0 ? ", at least " + progress.bound().toPlainString() : "";
-        show("  Searching. After " + progress.elapsed().toSeconds() + " s: " + progress.partsMade() + " of "
+        write("  Searching. After " + progress.elapsed().toSeconds() + " s: " + progress.partsMade() + " of "
                 + progress.partsWanted() + " parts, cost " + progress.cost().toPlainString() + floor
                 + ". Ctrl-C ends it.");
+    }
+
+    /** Shows {@code line} instead of what stands there. */
+    synchronized void show(String line) {
+        if (terminal.live()) write(line);
     }
 
     /** Takes the line away. */
     synchronized void wipe() {
         if (length == 0) return;
-        show("");
+        write("");
         terminal.err().print("\r");
         terminal.err().flush();
     }
 
-    private void show(String line) {
+    private void write(String line) {
         terminal.err().print("\r" + line + " ".repeat(Math.max(0, length - line.length())));
         terminal.err().flush();
         length = line.length();

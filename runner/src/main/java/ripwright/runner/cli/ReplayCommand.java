@@ -4,12 +4,12 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
 import ripwright.job.Job;
 import ripwright.plan.Plan;
 import ripwright.replay.Fault;
 import ripwright.replay.Replay;
-import ripwright.runner.json.JobReader;
 import ripwright.runner.json.PlanReader;
 import ripwright.runner.tree.WrongInputException;
 
@@ -39,6 +39,9 @@ final class ReplayCommand implements Callable<Integer> {
     @Parameters(index = "1", paramLabel = "PLAN", description = "The plan file that was made from it.")
     private Path plan;
 
+    @Mixin
+    private SpreadsheetOptions spreadsheets;
+
     ReplayCommand(Terminal terminal) {
         this.terminal = terminal;
     }
@@ -46,7 +49,7 @@ final class ReplayCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         try {
-            Job read = JobReader.read(job);
+            Job read = spreadsheets.job(job, terminal);
             return replayed(read, PlanReader.read(plan)).number();
         } catch (WrongInputException e) {
             terminal.err().print(e.text("nothing was replayed"));

@@ -19,11 +19,17 @@ import ripwright.runner.disk.Disk;
         synopsisSubcommandLabel = "COMMAND",
         footer = {
             "",
-            "Examples:",
-            "  java -jar ripwright.jar plan lockers.job.json",
-            "  java -jar ripwright.jar plan lockers.job.json bench.job.json --out plans",
-            "  java -jar ripwright.jar replay lockers.job.json lockers.plan.json",
-            "  java -jar ripwright.jar settle lockers.plan.json --rack rack.json",
+            "The first five minutes:",
+            "  java -jar ripwright.jar start first-job",
+            "  java -jar ripwright.jar plan first-job/shoe-rack.job.json",
+            "Open first-job/shoe-rack.sheet.html. Then change the job: your kerfs, your boards, your parts. Mistakes are told",
+            "all at once, each with its line. Boards and parts may come from spreadsheets, saved as CSV:",
+            "  java -jar ripwright.jar plan first-job/shoe-rack.job.json --stack first-job/stack.csv --parts first-job/bill.csv",
+            "",
+            "What else is there:",
+            "  java -jar ripwright.jar trial first-job/shoe-rack.job.json --part rail --widths \"2, 2 1/8, 2 1/4\"",
+            "  java -jar ripwright.jar replay first-job/shoe-rack.job.json first-job/shoe-rack.plan.json",
+            "  java -jar ripwright.jar settle first-job/shoe-rack.plan.json --rack first-job/rack.json",
             "  java -jar ripwright.jar help plan"
         })
 public final class Ripwright implements Runnable {
@@ -40,6 +46,9 @@ public final class Ripwright implements Runnable {
                 .addSubcommand(new ResumeCommand(terminal, planner))
                 .addSubcommand(new SettleCommand(terminal, Clock.system(ZoneId.systemDefault()), Disk.REAL))
                 .addSubcommand(new UnsettleCommand(terminal, Disk.REAL))
+                .addSubcommand(new TrialCommand(terminal, planner))
+                .addSubcommand(new StartCommand(terminal))
+                .addSubcommand(new CompletionCommand(terminal))
                 .addSubcommand(new CommandLine.HelpCommand())
                 .setOut(terminal.out())
                 .setErr(terminal.err())
@@ -72,12 +81,14 @@ public final class Ripwright implements Runnable {
         terminal.out().print("""
                 Ripwright plans how a stack of boards becomes the parts of a furniture job.
 
-                Write your boards, your saws and your parts into a job file; those in the folder samples show how.
-                Then:
+                Begin with a small job that is ready to be planned and changed:
+                  java -jar ripwright.jar start first-job
+
+                Or plan a job file of your own:
                   java -jar ripwright.jar plan lockers.job.json
 
                 It writes lockers.plan.json and lockers.sheet.html. Open the sheet, or print it, and start cutting.
-                More: java -jar ripwright.jar help plan
+                More: java -jar ripwright.jar --help
                 """);
     }
 }

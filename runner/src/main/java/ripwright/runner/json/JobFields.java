@@ -10,6 +10,7 @@ import ripwright.job.Job;
 import ripwright.job.Keep;
 import ripwright.job.Limits;
 import ripwright.job.WrongJobException;
+import ripwright.runner.csv.Columns;
 import ripwright.runner.tree.Fields;
 import ripwright.runner.tree.Kinds;
 import ripwright.runner.tree.ObjectKind;
@@ -25,11 +26,13 @@ final class JobFields extends ObjectKind<Optional<Job>> {
     private static final int MOST_PARTS = 100_000;
 
     private final Path folder;
+    private final Spreadsheets spreadsheets;
     private final Problems problems;
 
     /** A rack is looked for from {@code folder}. */
-    JobFields(Path folder, Problems problems) {
+    JobFields(Path folder, Spreadsheets spreadsheets, Problems problems) {
         this.folder = folder;
+        this.spreadsheets = spreadsheets;
         this.problems = problems;
     }
 
@@ -50,11 +53,14 @@ final class JobFields extends ObjectKind<Optional<Job>> {
         Map<Species, BigDecimal> prices = fields.required("prices", new PricesFields());
         BigDecimal salvage = fields.required("salvage", Amounts.share());
         Optional<Labor> labor = fields.optional("labor", new LaborFields());
-        Stack stack = fields.required("stack", new StackKind(lengths, ids));
+        Entries<Stack> boards = new Entries<>("stack", new StackKind(lengths, ids), spreadsheets.stack());
+        Stack stack = boards.read(fields, Columns.stack(), problems, spreadsheets.remarks());
         List<Board> rack = fields.optional("rack", new RackPath(folder, problems, ids))
                 .map(Rack::offcuts)
                 .orElse(List.of());
-        List<Part> parts = fields.required("parts", Kinds.list(new PartFields(lengths), MOST_PARTS));
+        Entries<List<Part>> bill =
+                new Entries<>("parts", Kinds.list(new PartFields(lengths), MOST_PARTS), spreadsheets.bill());
+        List<Part> parts = bill.read(fields, Columns.bill(), problems, spreadsheets.remarks());
         Limits limits = fields.optional("limits", new LimitsFields(), Limits.NONE);
         try {
             return Optional.of(new Job(
@@ -71,7 +77,7 @@ final class JobFields extends ObjectKind<Optional<Job>> {
                     parts,
                     limits));
         } catch (WrongJobException e) {
-            new JobProblems(fields, stack).note(e.problems());
+            new JobProblems(fields, stack, boards, bill).note(e.problems());
             return Optional.empty();
         }
     }

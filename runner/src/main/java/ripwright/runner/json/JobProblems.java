@@ -1,8 +1,11 @@
 package ripwright.runner.json;
 
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import ripwright.bill.Part;
 import ripwright.job.Problem;
 import ripwright.runner.tree.Fields;
 import ripwright.runner.tree.Value;
@@ -13,10 +16,12 @@ final class JobProblems {
 
     private final Fields job;
     private final Stack stack;
+    private final Map<String, Entries<?>> lists;
 
-    JobProblems(Fields job, Stack stack) {
+    JobProblems(Fields job, Stack stack, Entries<Stack> boards, Entries<List<Part>> bill) {
         this.job = job;
         this.stack = stack;
+        this.lists = Map.of("stack", boards, "parts", bill);
     }
 
     /** Notes those that no mistake noted so far explains. */
@@ -43,8 +48,11 @@ final class JobProblems {
     /** A stack or bill that could not be read is not also called empty. */
     private void noteWhole(Problem problem) {
         String[] where = problem.where().split("\\.", 2);
-        boolean list = where[0].equals("stack") || where[0].equals("parts");
-        if (list && !job.good(where[0])) return;
+        Optional<Entries<?>> list = Optional.ofNullable(lists.get(where[0]));
+        if (list.isPresent()) {
+            if (list.get().good()) list.get().wrong(job, problem.what());
+            return;
+        }
         if (where.length == 1) {
             job.wrong(where[0], problem.what());
             return;

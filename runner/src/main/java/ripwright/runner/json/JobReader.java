@@ -18,15 +18,21 @@ public final class JobReader {
 
     /** The job of that file; all that is wrong with it and with its rack file comes as one exception. */
     public static Job read(Path file) throws WrongInputException {
+        return read(file, Spreadsheets.NONE);
+    }
+
+    /** The same, its stack or its bill from a spreadsheet; all that is wrong with that comes in the same exception. */
+    public static Job read(Path file, Spreadsheets spreadsheets) throws WrongInputException {
         Problems problems = new Problems();
         Path folder = Optional.ofNullable(file.getParent()).orElse(Path.of(""));
-        return job(new JsonFile(problems).value(file), folder, problems);
+        return job(new JsonFile(problems).value(file), new JobFields(folder, spreadsheets, problems), problems);
     }
 
     /** The same from a stream, which messages call {@code name}; a rack file is looked for from {@code folder}. */
     public static Job read(InputStream in, String name, Path folder) throws WrongInputException, IOException {
         Problems problems = new Problems();
-        return job(new JsonFile(problems).value(name, in), folder, problems);
+        JobFields fields = new JobFields(folder, Spreadsheets.NONE, problems);
+        return job(new JsonFile(problems).value(name, in), fields, problems);
     }
 
     /** The path of the rack file as a job names it; empty where it names none or cannot be read. */
@@ -42,8 +48,8 @@ public final class JobReader {
         }
     }
 
-    private static Job job(Optional<Value> value, Path folder, Problems problems) throws WrongInputException {
-        Optional<Job> job = value.flatMap(new JobFields(folder, problems)::read);
+    private static Job job(Optional<Value> value, JobFields fields, Problems problems) throws WrongInputException {
+        Optional<Job> job = value.flatMap(fields::read);
         problems.throwIfAny();
         return job.orElseThrow();
     }

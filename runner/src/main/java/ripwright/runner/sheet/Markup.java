@@ -5,11 +5,12 @@ import gg.jte.TemplateEngine;
 import gg.jte.output.StringOutput;
 import java.util.Map;
 
-/** Renders the templates, which were made into Java when this was built. */
-final class Markup {
+/** Renders the templates, which were made into Java when this was built; they escape every value. */
+public final class Markup {
     private Markup() {}
 
-    static String rendered(String template, Map<String, Object> values) {
+    /** The text that {@code template} makes of {@code values}, free of what XML has no place for. */
+    public static String rendered(String template, Map<String, Object> values) {
         StringOutput output = new StringOutput();
         TemplateEngine.createPrecompiled(ContentType.Html).render(template, values, output);
         return legal(output.toString());

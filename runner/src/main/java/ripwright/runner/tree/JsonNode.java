@@ -8,8 +8,12 @@ sealed interface JsonNode {
     /** The offset of its first character. */
     int at();
 
-    /** Named values. */
-    record JsonObject(int at, Map<String, Member> members) implements JsonNode {}
+    /** Named values, and at which character those stand that are blank, where the file has a place for them. */
+    record JsonObject(int at, Map<String, Member> members, Map<String, Integer> blanks) implements JsonNode {
+        JsonObject(int at, Map<String, Member> members) {
+            this(at, members, Map.of());
+        }
+    }
 
     /** A list of values. */
     record JsonArray(int at, List<JsonNode> items) implements JsonNode {}
@@ -29,7 +33,9 @@ sealed interface JsonNode {
         /** True or false. */
         FLAG,
         /** Nothing. */
-        NULL
+        NULL,
+        /** Of no use; its text says what was found instead. */
+        USELESS
     }
 
     /** What it is, as a message names it: short values as they are. */
@@ -37,6 +43,7 @@ sealed interface JsonNode {
         if (this instanceof JsonObject) return "an object";
         if (this instanceof JsonArray) return "a list";
         JsonScalar scalar = (JsonScalar) this;
+        if (scalar.type() == Type.USELESS) return scalar.text();
         return scalar.type() == Type.TEXT ? quoted(scalar.text()) : shortened(scalar.text());
     }
 

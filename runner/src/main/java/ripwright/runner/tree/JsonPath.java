@@ -4,7 +4,7 @@ import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 
 /** Where a value stands in its file, as in {@code $.stack[4].width}. */
-final class JsonPath {
+final class JsonPath implements Place {
     static final JsonPath ROOT = new JsonPath(null, "$", -1);
 
     private static final Pattern PLAIN = Pattern.compile("[A-Za-z_][A-Za-z0-9_]*");
@@ -19,11 +19,13 @@ final class JsonPath {
         this.index = index;
     }
 
-    JsonPath field(String name) {
+    @Override
+    public JsonPath field(String name) {
         return new JsonPath(this, name, -1);
     }
 
-    JsonPath item(int index) {
+    @Override
+    public JsonPath item(int index) {
         return new JsonPath(this, "", index);
     }
 

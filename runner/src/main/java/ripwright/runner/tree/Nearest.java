@@ -10,7 +10,7 @@ import java.util.Locale;
  * @see "R. Lowrance and R. A. Wagner, An extension of the string-to-string correction problem, J. ACM 22 (1975) 177-183,
  *     with swapped letters left alone afterwards"
  */
-final class Nearest {
+public final class Nearest {
     private static final int LONGEST = 100; // a longer word is nobody's typing mistake
 
     private final String word;
@@ -18,7 +18,7 @@ final class Nearest {
     private final int distance;
 
     /** Of {@code known}, which are one at least. */
-    Nearest(String word, Collection<String> known) {
+    public Nearest(String word, Collection<String> known) {
         this.word = word;
         String best = "";
         int distance = Integer.MAX_VALUE;
@@ -32,10 +32,19 @@ final class Nearest {
         this.distance = distance;
     }
 
+    /** The nearest of the known ones. */
+    String best() {
+        return best;
+    }
+
+    /** Whether it is likely to be meant. */
+    boolean near() {
+        return distance <= Math.max(1, Math.max(word.length(), best.length()) / 3);
+    }
+
     /** What a message says about it. */
-    String sentence() {
-        boolean near = distance <= Math.max(1, Math.max(word.length(), best.length()) / 3);
-        return near ? "Did you mean \"" + best + "\"?" : "The nearest known one is \"" + best + "\".";
+    public String sentence() {
+        return near() ? "Did you mean \"" + best + "\"?" : "The nearest known one is \"" + best + "\".";
     }
 
     private static int distance(String a, String b) {

@@ -22,7 +22,12 @@ public final class Problems {
 
     /** Notes what is wrong with a file as a whole. */
     public void add(String file, String what) {
-        add(new Raw(Optional.empty(), file, "$", -1, what));
+        add(file, "$", what);
+    }
+
+    /** Notes what is wrong with a file as a whole, which is called {@code whole}. */
+    void add(String file, String whole, String what) {
+        add(new Raw(Optional.empty(), file, whole, -1, what));
     }
 
     void add(Source source, String path, int offset, String what) {

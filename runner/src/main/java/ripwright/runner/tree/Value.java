@@ -8,10 +8,10 @@ import java.util.Optional;
 public final class Value {
     private final Source source;
     private final Problems problems;
-    private final JsonPath path;
+    private final Place path;
     private final JsonNode node;
 
-    Value(Source source, Problems problems, JsonPath path, JsonNode node) {
+    Value(Source source, Problems problems, Place path, JsonNode node) {
         this.source = source;
         this.problems = problems;
         this.path = path;
@@ -91,7 +91,13 @@ public final class Value {
 
     /** Notes what is wrong with the field of that name, at its name when it is there, else at the object's start. */
     void wrongField(String name, int at, String what) {
-        problems.add(source, path.field(name).toString(), at < 0 ? node.at() : at, what);
+        problems.add(source, path.field(name).toString(), at < 0 ? placeOf(name) : at, what);
+    }
+
+    private int placeOf(String missing) {
+        return node instanceof JsonNode.JsonObject object
+                ? object.blanks().getOrDefault(missing, node.at())
+                : node.at();
     }
 
     long problems() {

@@ -28,12 +28,14 @@ class RipwrightTest {
         assertThat(shop.out()).isEqualTo("""
                 Ripwright plans how a stack of boards becomes the parts of a furniture job.
 
-                Write your boards, your saws and your parts into a job file; those in the folder samples show how.
-                Then:
+                Begin with a small job that is ready to be planned and changed:
+                  java -jar ripwright.jar start first-job
+
+                Or plan a job file of your own:
                   java -jar ripwright.jar plan lockers.job.json
 
                 It writes lockers.plan.json and lockers.sheet.html. Open the sheet, or print it, and start cutting.
-                More: java -jar ripwright.jar help plan
+                More: java -jar ripwright.jar --help
                 """);
     }
 
@@ -51,6 +53,8 @@ class RipwrightTest {
         assertThat(shop.out())
                 .containsPattern(" {2}plan +Plans each job")
                 .containsPattern(" {2}replay +Re-enacts a written plan")
+                .containsPattern(" {2}trial +Plans a job with a part")
+                .containsPattern(" {2}start +Writes a small job")
                 .contains("  130   interrupted");
     }
 

@@ -1,0 +1,89 @@
+package ripwright.runner.tree;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.ByteBuffer;
+import java.nio.CharBuffer;
+import java.nio.charset.CharsetDecoder;
+import java.nio.charset.CoderResult;
+import java.nio.charset.CodingErrorAction;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.AccessDeniedException;
+import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
+import java.util.Locale;
+import java.util.Optional;
+
+/** A file's text: UTF-8, a byte-order mark skipped. */
+final class TextFile {
+    private final Problems problems;
+    private final String whole;
+
+    /** What is wrong goes to {@code problems}, which call the file as a whole {@code whole}. */
+    TextFile(Problems problems, String whole) {
+        this.problems = problems;
+        this.whole = whole;
+    }
+
+    /** What keeps that file from being read at all; empty when nothing does. */
+    static Optional<String> hindrance(Path file) {
+        if (Files.isDirectory(file)) return Optional.of("this is a directory; it must be a file.");
+        if (Files.notExists(file)) return Optional.of("there is no such file.");
+        return Files.isReadable(file) ? Optional.empty() : Optional.of("the file may not be read by this user.");
+    }
+
+    /** The text of that file; empty when it has none that can be read. */
+    Optional<Source> source(Path file) {
+        String name = file.toString();
+        problems.meet(name);
+        Optional<String> hindrance = hindrance(file);
+        if (hindrance.isPresent()) return unreadable(name, hindrance.get());
+        try (InputStream in = Files.newInputStream(file)) {
+            return Files.size(file) > JsonFile.LARGEST ? tooLarge(name) : source(name, in);
+        } catch (NoSuchFileException | AccessDeniedException e) {
+            return unreadable(name, "the file went away while it was read.");
+        } catch (IOException e) {
+            return unreadable(name, "the file cannot be read: " + e.getMessage() + ".");
+        }
+    }
+
+    /** The text of that stream, called {@code name}; empty when it has none that can be read. */
+    Optional<Source> source(String name, InputStream in) throws IOException {
+        problems.meet(name);
+        byte[] bytes = in.readNBytes(JsonFile.LARGEST + 1);
+        return bytes.length > JsonFile.LARGEST ? tooLarge(name) : source(name, bytes);
+    }
+
+    private Optional<Source> source(String name, byte[] bytes) {
+        CharsetDecoder decoder = StandardCharsets.UTF_8
+                .newDecoder()
+                .onMalformedInput(CodingErrorAction.REPORT)
+                .onUnmappableCharacter(CodingErrorAction.REPORT);
+        ByteBuffer in = ByteBuffer.wrap(bytes);
+        CharBuffer out = CharBuffer.allocate(bytes.length + 1);
+        CoderResult result = decoder.decode(in, out, true);
+        out.flip();
+        if (out.hasRemaining() && out.get(out.position()) == '\uFEFF') out.get(); // the byte-order mark
+        Source source = new Source(name, out.toString());
+        return result.isError() ? notUtf8(source, bytes, in.position()) : Optional.of(source);
+    }
+
+    private Optional<Source> notUtf8(Source source, byte[] bytes, int at) {
+        int first = bytes[0] & 0xFF;
+        if (at == 0 && (first == 0xFE || first == 0xFF))
+            return unreadable(source.name(), "the file is UTF-16; save it as UTF-8.");
+        String what = String.format(Locale.ROOT, "byte %02X is not UTF-8 here; save the file as UTF-8.", bytes[at]);
+        problems.add(source, whole, source.text().length(), what);
+        return Optional.empty();
+    }
+
+    private Optional<Source> tooLarge(String name) {
+        return unreadable(name, "the file is over 64 MB; the largest job has fewer.");
+    }
+
+    private Optional<Source> unreadable(String name, String what) {
+        problems.add(name, whole, what);
+        return Optional.empty();
+    }
+}
