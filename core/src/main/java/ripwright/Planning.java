@@ -30,6 +30,7 @@ final class Planning {
     private final JobNumbers everything;
     private final Underneath underneath;
     private Withheld withheld = Withheld.NOTHING; // so that test rips have wood
+    private boolean timeOver; // when the search ended
     private volatile BigDecimal cost = BigDecimal.ZERO; // of the best answer that makes the whole bill, or 0
 
     Planning(Job job, Options options) {
@@ -40,10 +41,23 @@ final class Planning {
         underneath = new Underneath(everything, clock, options);
     }
 
-    Plan plan() {
+    Planned planned() {
+        Plan plan = plan();
+        return new Planned(plan, ending(plan));
+    }
+
+    private Ending ending(Plan plan) {
+        if (plan.cost().proven()) return Ending.PROVEN;
+        if (options.cancellation().getAsBoolean()) return Ending.STOPPED;
+        if (timeOver) return Ending.TIME_OVER;
+        return options.mostRecuts() > 0 ? Ending.STOPPED : Ending.NOTHING_BETTER;
+    }
+
+    private Plan plan() {
         Champion best = withTestWoodInSight();
         if (withheld.equals(Withheld.NOTHING)) best = underneath.proven(best);
         while (true) {
+            timeOver = clock.elapsed() >= clock.seconds();
             try {
                 Plan plan = new Sequencer(job, best.cut(), underneath.under(best)).plan();
                 Replay.require(job, plan);

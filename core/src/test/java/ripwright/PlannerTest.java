@@ -2,6 +2,7 @@ package ripwright;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.SplittableRandom;
@@ -11,6 +12,7 @@ import ripwright.job.Job;
 import ripwright.plan.Plan;
 import ripwright.replay.Replay;
 import ripwright.testing.Features;
+import ripwright.testing.JobBuilder;
 import ripwright.testing.JobSize;
 import ripwright.testing.RandomJobs;
 import ripwright.testing.Seeds;
@@ -39,6 +41,29 @@ class PlannerTest {
         Plan plan = Planner.plan(job, Options.defaults().withCancellation(() -> asked.incrementAndGet() > 40));
         assertThat(Replay.faults(job, plan)).isEmpty();
         assertThat(plan.boards()).isNotEmpty();
+    }
+
+    @Test
+    void a_plan_comes_with_why_the_search_went_no_further() {
+        assertThat(ending("60", Options.defaults().withCancellation(() -> true)))
+                .isEqualTo(Ending.STOPPED);
+        assertThat(ending("60", Options.defaults().withMostRecuts(1))).isEqualTo(Ending.STOPPED);
+        assertThat(ending("0.3", Options.defaults())).isEqualTo(Ending.TIME_OVER);
+        Job small = new JobBuilder("One shelf")
+                .stack(JobBuilder.maple("M1", "6", "40"))
+                .parts(JobBuilder.part("shelf", 1, "30", "5"))
+                .build();
+        assertThat(Planner.planned(small, Options.defaults()).ending()).isEqualTo(Ending.PROVEN);
+    }
+
+    private static Ending ending(String seconds, Options options) {
+        Job drawn = RandomJobs.random(new SplittableRandom(6), new JobSize(90, 12), Features.NONE);
+        Job job = new JobBuilder("Drawn")
+                .stack(drawn.stack())
+                .parts(drawn.parts())
+                .limits(new BigDecimal(seconds), 1)
+                .build();
+        return Planner.planned(job, options).ending();
     }
 
     @Test
