@@ -12,7 +12,8 @@ import java.util.List;
 import java.util.Objects;
 import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
-import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -25,28 +26,39 @@ import ripwright.plan.Step;
 /** The sheet on a tablet at the saw. */
 class SheetInBrowserTest {
     @TempDir
-    private Path folder;
+    private static Path folder;
+
+    private static Browser browser;
 
     private final Plan plan = WindowSeat.plan();
-    private Path profile;
-    private Path downloads;
-    private Browser browser;
+
+    @BeforeAll
+    static void start() throws IOException {
+        browser = new Browser(profile(), Files.createDirectories(downloads()));
+    }
 
     @BeforeEach
     void open() throws IOException {
-        profile = Files.createDirectory(folder.resolve("profile"));
-        downloads = Files.createDirectory(folder.resolve("downloads"));
         Files.writeString(page(), new Sheet(WindowSeat.job(), plan).html());
-        browser = new Browser(profile, downloads);
+        browser.open(page());
+        browser.run("localStorage.clear(); return true");
         browser.open(page());
     }
 
-    private Path page() {
+    private static Path profile() {
+        return folder.resolve("profile");
+    }
+
+    private static Path downloads() {
+        return folder.resolve("downloads");
+    }
+
+    private static Path page() {
         return folder.resolve("window-seat.sheet.html");
     }
 
-    @AfterEach
-    void close() {
+    @AfterAll
+    static void stop() {
         if (browser != null) browser.close();
     }
 
@@ -58,7 +70,7 @@ class SheetInBrowserTest {
         assertThat(browser.find("#progress").getText()).isEqualTo("1 of 47 steps done");
 
         browser.close();
-        browser = new Browser(profile, downloads);
+        browser = new Browser(profile(), downloads());
         browser.open(page());
 
         assertThat(ticked()).containsExactly("Pulled oak-3", "Step 1: oak-1/1", "Step 1: oak-1/2");
@@ -245,16 +257,16 @@ class SheetInBrowserTest {
 
     private String saved(String name) throws IOException, InterruptedException {
         try (WatchService watch = folder.getFileSystem().newWatchService()) {
-            downloads.register(watch, StandardWatchEventKinds.ENTRY_CREATE, StandardWatchEventKinds.ENTRY_MODIFY);
+            downloads().register(watch, StandardWatchEventKinds.ENTRY_CREATE, StandardWatchEventKinds.ENTRY_MODIFY);
             browser.find("#save").click();
-            while (!Files.exists(downloads.resolve(name))) {
+            while (!Files.exists(downloads().resolve(name))) {
                 WatchKey key = watch.poll(30, TimeUnit.SECONDS);
-                try (Stream<Path> there = Files.list(downloads)) {
+                try (Stream<Path> there = Files.list(downloads())) {
                     assertThat(key).as("saved so far: %s", there.toList()).isNotNull();
                 }
                 key.reset();
             }
         }
-        return Files.readString(downloads.resolve(name));
+        return Files.readString(downloads().resolve(name));
     }
 }

@@ -80,6 +80,9 @@ class SheetOnPaperTest {
 
         assertThat(browser.run("return document.documentElement.scrollWidth")).isEqualTo((long) width);
         assertThat(browser.run("return document.documentElement.clientWidth")).isEqualTo((long) width);
+        assertThat(browser.run(
+                        "const main = document.querySelector('main'); return main.scrollWidth - main.clientWidth"))
+                .isEqualTo(0L);
         assertThat(browser.run("return performance.getEntriesByType('resource').length"))
                 .isEqualTo(0L);
         assertThat(browser.run("return typeof window.hostile")).isEqualTo("undefined");
