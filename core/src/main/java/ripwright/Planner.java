@@ -18,15 +18,6 @@ public final class Planner {
      * @throws ripwright.replay.ReplayException when the plan does not stand up to replay: a fault of ours
      */
     public static Plan plan(Job job, Options options) {
-        return planned(job, options).plan();
-    }
-
-    /**
-     * The same, and why the search went no further.
-     *
-     * @throws ripwright.replay.ReplayException when the plan does not stand up to replay: a fault of ours
-     */
-    public static Planned planned(Job job, Options options) {
-        return new Planning(job, options).planned();
+        return new Planning(job, options).plan();
     }
 }

@@ -41,9 +41,14 @@ final class Planning {
         underneath = new Underneath(everything, clock, options);
     }
 
-    Planned planned() {
-        Plan plan = plan();
-        return new Planned(plan, ending(plan));
+    Plan plan() {
+        Plan plan = replayed();
+        try {
+            options.listener().ended(ending(plan));
+        } catch (RuntimeException e) {
+            // What a listener throws breaks no plan.
+        }
+        return plan;
     }
 
     private Ending ending(Plan plan) {
@@ -53,7 +58,7 @@ final class Planning {
         return options.mostRecuts() > 0 ? Ending.STOPPED : Ending.NOTHING_BETTER;
     }
 
-    private Plan plan() {
+    private Plan replayed() {
         Champion best = withTestWoodInSight();
         if (withheld.equals(Withheld.NOTHING)) best = underneath.proven(best);
         while (true) {

@@ -100,9 +100,10 @@ final class PlanCommand implements Callable<Integer> {
             PlanFiles files = new PlanFiles(file, out);
             files.prepare();
             ProgressLine line = new ProgressLine(terminal);
-            Plan plan = planner.apply(job, Options.defaults().withListener(line).withCancellation(interruption::came));
+            Ended ended = new Ended(line);
+            Plan plan = planner.apply(job, Options.defaults().withListener(ended).withCancellation(interruption::came));
             line.wipe();
-            files.write(PlanWriter.bytes(plan), new Sheet(job, plan).html().getBytes(StandardCharsets.UTF_8));
+            files.write(PlanWriter.bytes(plan), new Sheet(job, plan, ended.ending()).html().getBytes(StandardCharsets.UTF_8));
             terminal.out().print(new Summary(job, plan).text());
             terminal.out().println("  wrote         " + files.plan());
             terminal.out().println("                " + files.sheet());

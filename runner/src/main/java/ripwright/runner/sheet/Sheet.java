@@ -3,7 +3,6 @@ package ripwright.runner.sheet;
 import java.util.Map;
 import java.util.Optional;
 import ripwright.Ending;
-import ripwright.Planned;
 import ripwright.job.Job;
 import ripwright.plan.Plan;
 import ripwright.runner.sheet.page.PageLayout;
@@ -17,7 +16,8 @@ public final class Sheet {
     private final Plan plan;
     private final Optional<Ending> ending;
 
-    private Sheet(Job job, Plan plan, Optional<Ending> ending) {
+    /** The sheet of {@code plan}, which answers {@code job}; {@code ending} is why the search for it went no further. */
+    public Sheet(Job job, Plan plan, Optional<Ending> ending) {
         this.job = job;
         this.plan = plan;
         this.ending = ending;
@@ -26,11 +26,6 @@ public final class Sheet {
     /** The sheet of {@code plan}, which answers {@code job}; it is silent on how the search for it ended. */
     public Sheet(Job job, Plan plan) {
         this(job, plan, Optional.empty());
-    }
-
-    /** The sheet of what was just {@code planned} for {@code job}. */
-    public Sheet(Job job, Planned planned) {
-        this(job, planned.plan(), Optional.of(planned.ending()));
     }
 
     /** The whole page, well-formed as XML too. */

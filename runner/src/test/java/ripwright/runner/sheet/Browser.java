@@ -9,7 +9,10 @@ import java.nio.file.Path;
 import java.util.Base64;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
+import java.util.logging.Level;
+import java.util.logging.Logger;
 import java.util.stream.Stream;
 import java.util.stream.StreamSupport;
 import org.openqa.selenium.By;
@@ -23,12 +26,22 @@ import org.openqa.selenium.logging.LoggingPreferences;
 
 /** A Chromium without a window, as the operating system's packages have it. Where there is none, tests are skipped. */
 final class Browser implements AutoCloseable {
+    /** Where pictures and printouts go. */
+    static final Path TO_LOOK_AT = Path.of("target/sheets");
+
     private static final List<String> WHERE = List.of("/usr/bin", "/usr/local/bin", "/snap/bin", "/opt/google/chrome");
+
+    private static final Logger VERSIONS = Logger.getLogger("org.openqa.selenium.devtools");
+
+    static {
+        VERSIONS.setLevel(Level.SEVERE); // only commands that any version has are sent
+    }
 
     private final ChromeDriver driver;
 
     /** With what it keeps in {@code profile} and what is saved in {@code downloads}. */
-    Browser(Path profile, Path downloads) {
+    Browser(Path profile, Path downloads) throws IOException {
+        Files.createDirectories(TO_LOOK_AT);
         Optional<Path> browser = installed("chromium", "chromium-browser", "google-chrome");
         Optional<Path> steering = installed("chromedriver");
         assumeTrue(
@@ -52,7 +65,7 @@ final class Browser implements AutoCloseable {
                 "prefs",
                 Map.of("download.default_directory", downloads.toString(), "download.prompt_for_download", false));
         LoggingPreferences logs = new LoggingPreferences();
-        logs.enable(LogType.BROWSER, java.util.logging.Level.ALL);
+        logs.enable(LogType.BROWSER, Level.ALL);
         options.setCapability("goog:loggingPrefs", logs);
         ChromeDriverService service = new ChromeDriverService.Builder()
                 .usingDriverExecutable(steering.orElseThrow().toFile())
@@ -99,7 +112,7 @@ final class Browser implements AutoCloseable {
     Object run(String script, Object... arguments) {
         Object answer = driver.executeScript(script, arguments);
         assertThat(answer).as("what %s gives", script).isNotNull();
-        return java.util.Objects.requireNonNull(answer);
+        return Objects.requireNonNull(answer);
     }
 
     /** All that the page and the browser complained about since this was last asked. */
@@ -117,9 +130,9 @@ final class Browser implements AutoCloseable {
     }
 
     /** A picture of what is on the screen, to be looked at. */
-    void picture(Path file) throws IOException {
+    void picture(String name) throws IOException {
         Map<String, Object> answer = driver.executeCdpCommand("Page.captureScreenshot", Map.of("format", "png"));
-        Files.write(file, Base64.getDecoder().decode(String.valueOf(answer.get("data"))));
+        Files.write(TO_LOOK_AT.resolve(name + ".png"), Base64.getDecoder().decode(String.valueOf(answer.get("data"))));
     }
 
     @Override

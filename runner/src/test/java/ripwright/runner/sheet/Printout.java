@@ -3,6 +3,8 @@ package ripwright.runner.sheet;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.logging.Level;
+import java.util.logging.Logger;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
@@ -11,6 +13,12 @@ import org.apache.pdfbox.text.TextPosition;
 
 /** What was printed, page by page. */
 final class Printout {
+    private static final Logger FONTS = Logger.getLogger("org.apache.pdfbox.pdmodel.font");
+
+    static {
+        FONTS.setLevel(Level.SEVERE); // glyphs nobody can name are no news here
+    }
+
     private final List<Page> pages = new ArrayList<>();
 
     /**

@@ -17,6 +17,8 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.openqa.selenium.Keys;
 import org.openqa.selenium.WebElement;
 import org.openqa.selenium.support.ui.Select;
@@ -63,7 +65,7 @@ class SheetInBrowserTest {
     }
 
     @Test
-    void boxes_ticked_stay_ticked_when_the_file_is_opened_again_in_another_browser_window() {
+    void boxes_ticked_stay_ticked_when_the_file_is_opened_again_in_another_browser_window() throws IOException {
         box("Step 1: oak-1/1").click();
         box("Step 1: oak-1/2").click();
         box("Pulled oak-3").click();
@@ -213,6 +215,26 @@ class SheetInBrowserTest {
         assertThat(browser.run("return document.activeElement.className")).isEqualTo("live differs");
         assertThat(browser.run("return [...document.querySelectorAll('main *')].some((one) => one.tabIndex > 0)"))
                 .isEqualTo(false);
+    }
+
+    @ParameterizedTest
+    @ValueSource(ints = {1280, 390})
+    void the_questions_fit_the_screen(int width) throws IOException {
+        browser.width(width);
+        browser.open(page());
+        tell(rip("S1"), "S1", "width", "2");
+        browser.find("button.differs[data-step='" + rip("S1") + "']").click();
+        browser.find("[name=how][value=defect]").click();
+        browser.picture("difference-" + width);
+        assertThat(sideways("#difference")).isEqualTo(0L);
+        browser.press(Keys.ESCAPE);
+        browser.find("#open-report").click();
+        browser.picture("report-" + width);
+        assertThat(sideways("#report")).isEqualTo(0L);
+    }
+
+    private Object sideways(String css) {
+        return browser.run("const one = document.querySelector(arguments[0]); return one.scrollWidth - one.clientWidth", css);
     }
 
     private void tell(int step, String thing, String how, String... typed) {

@@ -1,0 +1,33 @@
+package ripwright.runner.cli;
+
+import java.util.Optional;
+import java.util.concurrent.atomic.AtomicReference;
+import ripwright.Ending;
+import ripwright.Progress;
+import ripwright.ProgressListener;
+
+/** Remembers how a search ended, for the sheet; what it is told it passes on. */
+final class Ended implements ProgressListener {
+    private final ProgressListener next;
+    private final AtomicReference<Optional<Ending>> ending = new AtomicReference<>(Optional.empty());
+
+    Ended(ProgressListener next) {
+        this.next = next;
+    }
+
+    @Override
+    public void progress(Progress progress) {
+        next.progress(progress);
+    }
+
+    @Override
+    public void ended(Ending ending) {
+        this.ending.set(Optional.of(ending));
+        next.ended(ending);
+    }
+
+    /** Empty until it ended. */
+    Optional<Ending> ending() {
+        return ending.get();
+    }
+}
