@@ -14,7 +14,7 @@ import ripwright.runner.sheet.drawing.Drawing;
  * @param finish what to count, rack and buy
  * @param labels one for each blank
  * @param outcomes what can come out different, step by step
- * @param unit how lengths are written
+ * @param unit what lengths are told in, in a word
  */
 public record Page(
         TitleBlock title,

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import ripwright.Ending;
 import ripwright.job.Job;
+import ripwright.measure.Unit;
 import ripwright.plan.Plan;
 import ripwright.runner.sheet.drawing.BoardDrawing;
 import ripwright.runner.sheet.drawing.Key;
@@ -45,7 +46,7 @@ public final class PageLayout {
                 new Finish(job, plan, pieces, tape).blocks(),
                 new Labels(plan, pieces, tape).all(),
                 new Differences(plan, pieces, tape).all(),
-                plan.units().symbol());
+                plan.units() == Unit.INCH ? "inches" : "millimeters");
     }
 
     private List<Block> work(Pieces pieces, Tape tape) {
