@@ -37,6 +37,7 @@ final class Planning {
     private final JobNumbers everything;
     private final Underneath underneath;
     private Withheld withheld = Withheld.NOTHING; // so that test rips have wood
+    private boolean timeOver; // when the search ended
 
     Planning(Job job, Options options) {
         this.job = job;
@@ -47,8 +48,26 @@ final class Planning {
     }
 
     Plan plan() {
+        Plan plan = replayed();
+        try {
+            options.listener().ended(ending(plan));
+        } catch (RuntimeException e) {
+            // What a listener throws breaks no plan.
+        }
+        return plan;
+    }
+
+    private Ending ending(Plan plan) {
+        if (plan.cost().proven()) return Ending.PROVEN;
+        if (options.cancellation().getAsBoolean()) return Ending.STOPPED;
+        if (timeOver) return Ending.TIME_OVER;
+        return options.mostRecuts() > 0 ? Ending.STOPPED : Ending.NOTHING_BETTER;
+    }
+
+    private Plan replayed() {
         Champion best = best();
         while (true) {
+            timeOver = clock.elapsed() >= clock.seconds();
             try {
                 Plan plan = tidied(best.cut(), underneath.under(best));
                 Replay.require(job, plan);

@@ -2,6 +2,7 @@ package ripwright;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.SplittableRandom;
@@ -11,6 +12,7 @@ import ripwright.job.Job;
 import ripwright.plan.Plan;
 import ripwright.replay.Replay;
 import ripwright.testing.Features;
+import ripwright.testing.JobBuilder;
 import ripwright.testing.JobSize;
 import ripwright.testing.RandomJobs;
 import ripwright.testing.Seeds;
@@ -39,6 +41,45 @@ class PlannerTest {
         Plan plan = Planner.plan(job, Options.defaults().withCancellation(() -> asked.incrementAndGet() > 40));
         assertThat(Replay.faults(job, plan)).isEmpty();
         assertThat(plan.boards()).isNotEmpty();
+    }
+
+    @Test
+    void why_the_search_went_no_further_is_told_once_and_what_the_listener_throws_breaks_no_plan() {
+        assertThat(ending("60", Options.defaults().withCancellation(() -> true)))
+                .isEqualTo(Ending.STOPPED);
+        assertThat(ending("60", Options.defaults().withMostRecuts(1))).isEqualTo(Ending.STOPPED);
+        assertThat(ending("0.3", Options.defaults())).isEqualTo(Ending.TIME_OVER);
+        Job small = new JobBuilder("One shelf")
+                .stack(JobBuilder.maple("M1", "6", "40"))
+                .parts(JobBuilder.part("shelf", 1, "30", "5"))
+                .build();
+        assertThat(ending(small, Options.defaults())).isEqualTo(Ending.PROVEN);
+    }
+
+    private static Ending ending(String seconds, Options options) {
+        Job drawn = RandomJobs.random(new SplittableRandom(6), new JobSize(90, 12), Features.NONE);
+        Job job = new JobBuilder("Drawn")
+                .stack(drawn.stack())
+                .parts(drawn.parts())
+                .limits(new BigDecimal(seconds), 1)
+                .build();
+        return ending(job, options);
+    }
+
+    private static Ending ending(Job job, Options options) {
+        List<Ending> told = new ArrayList<>();
+        Plan unused = Planner.plan(job, options.withListener(new ProgressListener() {
+            @Override
+            public void progress(Progress progress) {}
+
+            @Override
+            public void ended(Ending ending) {
+                told.add(ending);
+                throw new IllegalStateException("the listener is broken");
+            }
+        }));
+        assertThat(told).hasSize(1);
+        return told.get(0);
     }
 
     @Test

@@ -3,8 +3,10 @@ package ripwright.runner.cli;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.function.BiFunction;
+import ripwright.Ending;
 import ripwright.Options;
 import ripwright.job.Job;
 import ripwright.job.Limits;
@@ -41,14 +43,16 @@ final class OneJob {
     /** The same, when the job is read already. */
     Done plan(Job job, Options options, OptionalInt mostThreads) throws IOException {
         files.prepare();
-        Plan plan = planner.apply(mostThreads.isPresent() ? within(job, mostThreads.getAsInt()) : job, options);
-        write(job, plan);
+        Ended ended = new Ended(options.listener());
+        Job asked = mostThreads.isPresent() ? within(job, mostThreads.getAsInt()) : job;
+        Plan plan = planner.apply(asked, options.withListener(ended));
+        write(job, plan, ended.ending());
         return new Done(job, plan);
     }
 
     /** Writes what comes of it. */
-    void write(Job job, Plan plan) throws IOException {
-        files.write(PlanWriter.bytes(plan), new Sheet(job, plan).html().getBytes(StandardCharsets.UTF_8));
+    void write(Job job, Plan plan, Optional<Ending> ending) throws IOException {
+        files.write(PlanWriter.bytes(plan), new Sheet(job, plan, ending).html().getBytes(StandardCharsets.UTF_8));
         if (drawings) {
             List<String> boards = plan.boards().stream().map(CutBoard::board).toList();
             files.writeDrawings(new Picture(job, plan, boards).svg().getBytes(StandardCharsets.UTF_8));

@@ -81,7 +81,8 @@ final class SharedJobs {
         for (SharedPlan.Turn turn : plans.turns()) {
             JobFile file = files.get(turn.place());
             PlanFiles written = new PlanFiles(file, how.out());
-            new OneJob(file, written, how.drawings(), (job, options) -> turn.plan()).write(turn.job(), turn.plan());
+            new OneJob(file, written, how.drawings(), (job, options) -> turn.plan())
+                    .write(turn.job(), turn.plan(), Optional.empty());
             String rack = String.valueOf(written.beside(RACK).getFileName());
             new WholeFile(written.beside(RACK))
                     .write(RackWriter.bytes(

@@ -2,6 +2,7 @@ package ripwright.runner.cli;
 
 import java.io.IOException;
 import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
@@ -24,7 +25,10 @@ final class CutOff implements Disk {
     /** The arguments: how many instants it lives, and then a command. */
     public static void main(String[] args) {
         Disk disk = new CutOff(Integer.parseInt(args[0]));
-        Terminal terminal = new Terminal(new PrintWriter(System.out, true), new PrintWriter(System.err, true), false);
+        Terminal terminal = new Terminal(
+                new PrintWriter(System.out, true, StandardCharsets.UTF_8),
+                new PrintWriter(System.err, true, StandardCharsets.UTF_8),
+                false);
         Clock clock = Clock.fixed(Instant.parse("2026-10-01T12:00:00Z"), ZoneOffset.UTC);
         Object command = args[1].equals("settle")
                 ? new SettleCommand(terminal, clock, disk)

@@ -12,6 +12,7 @@ import java.util.List;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import ripwright.Ending;
 import ripwright.Progress;
 import ripwright.job.Job;
 import ripwright.plan.Plan;
@@ -52,6 +53,19 @@ class PlanCommandTest {
         assertThat(shop.err()).isEmpty();
         assertThat(shop.files()).containsExactly("cabinet.job.json", "cabinet.plan.json", "cabinet.sheet.html");
         assertThat(folder.resolve("cabinet.plan.json")).hasBinaryContent(PlanWriter.bytes(Plans.cabinet()));
+    }
+
+    @Test
+    void the_sheet_says_how_the_search_ended() throws IOException {
+        Shop shop = new Shop(folder, (job, options) -> {
+            options.listener().ended(Ending.NOTHING_BETTER);
+            return Plans.cabinet();
+        });
+        shop.file("cabinet.job.json", JobText.CABINET);
+        assertThat(shop.run("plan", "FOLDER/cabinet.job.json")).isZero();
+        assertThat(folder.resolve("cabinet.sheet.html"))
+                .content()
+                .contains("The search ended when it had found nothing better for a while.");
     }
 
     @Test

@@ -15,6 +15,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -65,12 +66,13 @@ class SheetTest {
     @Test
     void the_blocks_follow_the_order_of_the_work() {
         assertThat(elements(page, "h2").stream()
-                        .map(heading -> heading.getFirstChild().getTextContent().strip())
+                        .map(heading -> heading.getElementsByTagName("small").getLength() == 0
+                                ? heading.getTextContent()
+                                : heading.getFirstChild().getTextContent().strip())
                         .toList())
                 .containsExactly(
                         "Cautions",
                         "Pull the boards",
-                        "The boards",
                         "Break down",
                         "Mill to thickness",
                         "Straighten the reference edges",
@@ -86,7 +88,11 @@ class SheetTest {
                         "Cut to fit",
                         "Count the parts",
                         "Back to the rack",
-                        "Buy");
+                        "Buy",
+                        "The boards",
+                        "Labels for the parts",
+                        "Step : what came out different",
+                        "Report");
     }
 
     @Test
@@ -95,9 +101,12 @@ class SheetTest {
                 .contains(
                         "1 of 22 parts cannot be made from this stock; see \u201cBuy\u201d.",
                         "No plan that makes as much can cost less than 139.40; at most 1.38 % of this one's cost could be"
-                                + " saved. The boards cost 171.20, less 29.85 for the offcuts kept.",
+                                + " saved.",
+                        "The boards cost 171.20, less 29.85 for the offcuts kept. Of 15.82 board feet cut, 6.93 become"
+                                + " finished parts, 3.10 go back to the rack, 5.80 are lost.",
                         "Time is an estimate from common figures, from memory, as the job gives none: 6 minutes for a rip"
-                                + " setting, 1.5 for a rip, 1 for a crosscut.");
+                                + " setting, 1.5 for a rip, 1 for a crosscut. All lengths are in inches, to the nearest"
+                                + " 1/64.");
         assertThat(texts(page, "dd"))
                 .containsExactly("141.35", "43.8 %", "1 h 25 min", "21 of 22", "4", "4", "5", "47");
     }
@@ -117,15 +126,14 @@ class SheetTest {
                 .contains(
                         "! Steps 27, 29: Strips of 3/4 in are narrower than the saw's narrowest rip: use a push block.");
         assertThat(elements(page, "abbr").stream()
-                        .map(mark -> mark.getParentNode().getTextContent())
+                        .map(mark -> mark.getPreviousSibling().getTextContent() + mark.getTextContent())
                         .toList())
                 .containsExactly("27!", "29!");
     }
 
     @Test
-    void nothing_comes_from_outside_and_only_the_style_of_the_page_itself_is_let_in() throws NoSuchAlgorithmException {
-        String style = texts(page, "style").get(0);
-        byte[] digest = MessageDigest.getInstance("SHA-256").digest(style.getBytes(StandardCharsets.UTF_8));
+    void nothing_comes_from_outside_and_only_the_style_and_the_script_of_the_page_itself_are_let_in()
+            throws NoSuchAlgorithmException {
         String policy = elements(page, "meta").stream()
                 .filter(meta -> meta.getAttribute("http-equiv").equals("Content-Security-Policy"))
                 .map(meta -> meta.getAttribute("content"))
@@ -133,9 +141,24 @@ class SheetTest {
                 .orElseThrow();
 
         assertThat(policy)
-                .isEqualTo("default-src 'none'; style-src 'sha256-"
-                        + Base64.getEncoder().encodeToString(digest) + "'; base-uri 'none'; form-action 'none'");
-        assertThat(html).doesNotContain("<script", "url(", "src=", "href=", " style=", "@import");
+                .isEqualTo("default-src 'none'; style-src '" + hash(inside("style")) + "'; script-src '"
+                        + hash(inside("script")) + "'; base-uri 'none'; form-action 'none'");
+        assertThat(html).doesNotContain("url(", "src=", " style=", "@import", "http-equiv=\"refresh");
+        assertThat(elements(page, "a"))
+                .allSatisfy(link -> assertThat(link.getAttribute("href")).startsWith("#figure-"));
+        assertThat(html.lines().flatMap(line -> Stream.of(line.split(" ", -1))).filter(word -> word.startsWith("on")))
+                .noneMatch(word -> word.contains("="));
+    }
+
+    /** As a browser hashes it: what stands between the tags, to the letter. */
+    private String inside(String tag) {
+        int start = html.indexOf("<" + tag + ">") + tag.length() + 2;
+        return html.substring(start, html.indexOf("</" + tag + ">", start));
+    }
+
+    private static String hash(String text) throws NoSuchAlgorithmException {
+        byte[] digest = MessageDigest.getInstance("SHA-256").digest(text.getBytes(StandardCharsets.UTF_8));
+        return "sha256-" + Base64.getEncoder().encodeToString(digest);
     }
 
     @Test
@@ -233,7 +256,7 @@ class SheetTest {
         assertThat(texts(hostile, "bdi")).contains(name, name + "/1", name + " O1", name + " mark");
         assertThat(texts(hostile, "p")).contains("! Step 3: Mind " + name + ".");
         assertThat(elements(hostile, "b")).isEmpty();
-        assertThat(elements(hostile, "script")).isEmpty();
+        assertThat(elements(hostile, "script")).hasSize(1);
     }
 
     @Test

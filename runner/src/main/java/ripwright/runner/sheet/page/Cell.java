@@ -1,6 +1,7 @@
 package ripwright.runner.sheet.page;
 
 import java.util.List;
+import java.util.OptionalInt;
 
 /**
  * One cell of a table.
@@ -22,8 +23,9 @@ public record Cell(Kind kind, String text, List<Tick> ticks, int rows, int colum
      *
      * @param done what is done when it is ticked
      * @param text what stands beside it; may be empty
+     * @param step the step it is a piece of; empty when it belongs to none
      */
-    public record Tick(String done, String text) {}
+    public record Tick(String done, String text, OptionalInt step) {}
 
     /** How a cell is written. */
     public enum Kind {
@@ -41,6 +43,8 @@ public record Cell(Kind kind, String text, List<Tick> ticks, int rows, int colum
         TEXT,
         /** A measure or a count. */
         NUMBER,
+        /** The number of a figure. */
+        FIGURE,
         /** Room to write into. */
         FIELD
     }
@@ -50,7 +54,11 @@ public record Cell(Kind kind, String text, List<Tick> ticks, int rows, int colum
     }
 
     static Cell tick(String done) {
-        return new Cell(Kind.TICK, "", List.of(new Tick(done, "")), 1, 1);
+        return tick(new Tick(done, "", OptionalInt.empty()));
+    }
+
+    static Cell tick(Tick tick) {
+        return new Cell(Kind.TICK, "", List.of(tick), 1, 1);
     }
 
     static Cell ticks(List<Tick> ticks) {
@@ -81,9 +89,14 @@ public record Cell(Kind kind, String text, List<Tick> ticks, int rows, int colum
         return new Cell(kind, text, ticks, rows, columns);
     }
 
+    /** Whether it is the number of a step. */
+    public boolean step() {
+        return kind == Kind.STEP || kind == Kind.MINDED_STEP;
+    }
+
     /** Whether it heads its row. */
     public boolean heads() {
-        return kind == Kind.STEP || kind == Kind.MINDED_STEP || kind == Kind.ID;
+        return step() || kind == Kind.ID;
     }
 
     /** The group of rows or the row it heads, as HTML's scope has it. */

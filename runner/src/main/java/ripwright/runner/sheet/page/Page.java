@@ -12,6 +12,9 @@ import ripwright.runner.sheet.drawing.Drawing;
  * @param figures one for each board
  * @param work what to do, in the order of the steps
  * @param finish what to count, rack and buy
+ * @param labels one for each blank
+ * @param outcomes what can come out different, step by step
+ * @param unit what lengths are told in, in a word
  */
 public record Page(
         TitleBlock title,
@@ -19,12 +22,17 @@ public record Page(
         Drawing key,
         List<Figure> figures,
         List<Block> work,
-        List<Block> finish) {
+        List<Block> finish,
+        List<Label> labels,
+        List<Outcomes> outcomes,
+        String unit) {
     /** Keeps copies of the lists. */
     public Page {
         preparation = List.copyOf(preparation);
         figures = List.copyOf(figures);
         work = List.copyOf(work);
         finish = List.copyOf(finish);
+        labels = List.copyOf(labels);
+        outcomes = List.copyOf(outcomes);
     }
 }

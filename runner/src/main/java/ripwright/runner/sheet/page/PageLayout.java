@@ -2,7 +2,10 @@ package ripwright.runner.sheet.page;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import ripwright.Ending;
 import ripwright.job.Job;
+import ripwright.measure.Unit;
 import ripwright.plan.Plan;
 import ripwright.runner.sheet.drawing.BoardDrawing;
 import ripwright.runner.sheet.drawing.Key;
@@ -14,11 +17,13 @@ import ripwright.runner.sheet.place.Survey;
 public final class PageLayout {
     private final Job job;
     private final Plan plan;
+    private final Optional<Ending> ending;
 
-    /** The sheet of {@code plan}, which answers {@code job}. */
-    public PageLayout(Job job, Plan plan) {
+    /** The sheet of {@code plan}, which answers {@code job}; {@code ending} is why the search for it went no further. */
+    public PageLayout(Job job, Plan plan, Optional<Ending> ending) {
         this.job = job;
         this.plan = plan;
+        this.ending = ending;
     }
 
     /** The page. */
@@ -33,12 +38,15 @@ public final class PageLayout {
         }
         Pieces pieces = new Pieces(job, plan, maps);
         return new Page(
-                new TitleFacts(job, plan).block(),
+                new TitleFacts(job, plan, ending).block(),
                 new Preparation(plan, maps, tape).blocks(),
                 new Key(plan.units(), scale).drawing(),
                 figures,
                 work(pieces, tape),
-                new Finish(job, plan, pieces, tape).blocks());
+                new Finish(job, plan, pieces, tape).blocks(),
+                new Labels(plan, pieces, tape).all(),
+                new Differences(plan, pieces, tape).all(),
+                plan.units() == Unit.INCH ? "inches" : "millimeters");
     }
 
     private List<Block> work(Pieces pieces, Tape tape) {

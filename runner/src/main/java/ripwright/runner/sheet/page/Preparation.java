@@ -46,7 +46,7 @@ final class Preparation {
                         Table.number(tape.column("Thick")),
                         Table.number(tape.column("Wide")),
                         Table.number(tape.column("Long")),
-                        Table.number("Figure")),
+                        new Table.Column("Figure", Cell.Kind.FIGURE)),
                 rows);
         String note =
                 "Lay each board face up and chalk its mark at the marked end, the end all readings start from. Left and"
@@ -68,6 +68,6 @@ final class Preparation {
                 Cell.number(tape.read(board.thickness())),
                 Cell.number(width),
                 Cell.number(tape.read(board.length())),
-                Cell.number(Integer.toString(figure))));
+                Cell.of(Cell.Kind.FIGURE, Integer.toString(figure))));
     }
 }

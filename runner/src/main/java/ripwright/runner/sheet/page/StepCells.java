@@ -1,5 +1,6 @@
 package ripwright.runner.sheet.page;
 
+import java.util.OptionalInt;
 import java.util.Set;
 import java.util.stream.Collectors;
 import ripwright.plan.Plan;
@@ -22,10 +23,10 @@ final class StepCells {
     }
 
     static Cell tick(Step step, String piece) {
-        return Cell.tick("Step " + step.n() + ": " + piece);
+        return Cell.tick(tick(step, piece, ""));
     }
 
     static Cell.Tick tick(Step step, String piece, String text) {
-        return new Cell.Tick("Step " + step.n() + ": " + piece, text);
+        return new Cell.Tick("Step " + step.n() + ": " + piece, text, OptionalInt.of(step.n()));
     }
 }

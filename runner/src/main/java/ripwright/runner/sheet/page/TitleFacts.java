@@ -2,6 +2,8 @@ package ripwright.runner.sheet.page;
 
 import java.math.BigDecimal;
 import java.util.List;
+import java.util.Optional;
+import ripwright.Ending;
 import ripwright.job.Job;
 import ripwright.plan.Cost;
 import ripwright.plan.Plan;
@@ -14,15 +16,20 @@ import ripwright.saw.Labor;
 final class TitleFacts {
     private final Job job;
     private final Plan plan;
+    private final Optional<Ending> ending;
 
-    TitleFacts(Job job, Plan plan) {
+    TitleFacts(Job job, Plan plan, Optional<Ending> ending) {
         this.job = job;
         this.plan = plan;
+        this.ending = ending;
     }
 
     TitleBlock block() {
         return new TitleBlock(
-                plan.job(), status(), facts(), List.of(bound() + " " + cost(), wood() + " " + units(), minutes()));
+                plan.job(),
+                status(),
+                facts(),
+                List.of(bound() + search(), cost() + " " + wood(), minutes() + " " + units()));
     }
 
     private long wanted() {
@@ -70,6 +77,22 @@ final class TitleFacts {
         String floor = any + " can cost less than " + cost.bound().toPlainString();
         if (cost.net().signum() <= 0 || cost.gap().signum() == 0) return floor + ".";
         return floor + "; at most " + percent(cost.gap()) + " of this one's cost could be saved.";
+    }
+
+    /** How the search ended; a proof speaks for itself. */
+    private String search() {
+        if (plan.cost().proven()) return "";
+        return ending.map(end -> switch (end) {
+                    case PROVEN -> "";
+                    case TIME_OVER -> " The search stopped at the time it was given" + seconds() + ".";
+                    case NOTHING_BETTER -> " The search ended when it had found nothing better for a while.";
+                    case STOPPED -> " The search was stopped early: more time may find a cheaper plan.";
+                })
+                .orElse("");
+    }
+
+    private String seconds() {
+        return job.limits().seconds().map(given -> ", " + plain(given) + " s").orElse("");
     }
 
     /** The gap has four decimals, rounded up already. */
