@@ -61,8 +61,13 @@ class SharedJobsTest {
                         "out/b.sheet.html");
         assertThat(shop.out())
                 .startsWith("Shelf <a>: complete, the one part.\n  boards        1 of 1 from the stack\n")
-                .contains("\n  cut from      FOLDER/out/a.as-planned.json\n\nShelf b: complete, the one part.\n"
-                        + "  boards        0 of 0 from the stack, 1 of 1 from the rack\n")
+                .contains("""
+
+                          cut from      FOLDER/out/a.as-planned.json
+
+                        Shelf b: complete, the one part.
+                          boards        0 of 0 from the stack, 1 of 1 from the rack
+                        """)
                 .endsWith("""
                         All together: cost 18.00, 2.3 board feet of the stack. Cut in this order: Shelf <a>, Shelf b.
                         Rip settings for all, 1 instead of 2: set the fence and prove it once a line, then rip for every job in the line.
