@@ -63,7 +63,7 @@ class RipwrightTest {
         assertThat(shop.run("plna")).isEqualTo(2);
         assertThat(shop.err()).isEqualTo("""
                 Unmatched argument at index 0: 'plna'
-                Did you mean: ripwright plan or ripwright start?
+                Did you mean: ripwright plan or ripwright replay or ripwright completion?
                 """);
     }
 
