@@ -19,7 +19,8 @@ final class LayoutPrice {
         this.numbers = numbers;
         this.layout = layout;
         board = numbers.boards[layout.board()];
-        if (!board.ripped) fullWidthPieces();
+        if (board.ripped) trims();
+        else fullWidthPieces();
         for (Layout.Section section : layout.sections()) section(section);
     }
 
@@ -49,6 +50,11 @@ final class LayoutPrice {
                 Math.round(labor),
                 feet,
                 TestEndFinder.of(numbers, layout));
+    }
+
+    private void trims() {
+        if (board.from > 0) crosscuts++;
+        if (board.to < board.length) crosscuts++;
     }
 
     private void fullWidthPieces() {

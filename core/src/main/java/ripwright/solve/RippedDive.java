@@ -18,6 +18,7 @@ import ripwright.pattern.RippedStock;
  */
 final class RippedDive {
     private static final double SURE = 0.95; // a weight as good as a whole
+    private static final double KEPT = 0.8; // of them, where others are to be tried
     private static final double NOISE = 0.3; // against weights from 0 to 1
 
     private final RippedStock stock;
@@ -38,12 +39,15 @@ final class RippedDive {
     /**
      * The best of {@code best} and what comes of one dive, where no answer costs less than {@code least}. A dive that is given
      * up goes on one level higher, then two, four, ... as long as there are levels.
+     *
+     * @param others whether the surest strips led nowhere before, so that not all of them are cut at once
      */
-    StripsCut better(StripsCut best, StripProgram whole, long least, SplittableRandom random) {
+    StripsCut better(
+            StripsCut best, StripProgram whole, long least, boolean others, SplittableRandom random) {
         StripsCut better = best;
         List<Level> levels = new ArrayList<>(List.of(new Level(new StripsCut(stock), whole)));
         for (int back = 1; !levels.isEmpty() && !done(better, least); back *= 2) {
-            better = down(levels, better, least, random);
+            better = down(levels, better, least, others || back > 1, random);
             for (int i = 0; i < back && !levels.isEmpty(); i++) levels.remove(levels.size() - 1);
         }
         return better;
@@ -53,13 +57,13 @@ final class RippedDive {
         return stop.getAsBoolean() || (better.complete() && better.cost() <= least);
     }
 
-    private StripsCut down(List<Level> levels, StripsCut best, long least, SplittableRandom random) {
+    private StripsCut down(List<Level> levels, StripsCut best, long least, boolean others, SplittableRandom random) {
         StripsCut better = best;
         int tried = Integer.MAX_VALUE; // blanks left when they were last filled by best fit
         while (!done(better, least)) {
             Level level = levels.get(levels.size() - 1);
             StripsCut cut = level.cut.copy();
-            if (level.program.floor(step) >= spare(better, cut) || !keep(level.program.strips(), cut, random)) break;
+            if (level.program.floor(step) >= spare(better, cut) || !keep(level.program.strips(), cut, others, random)) break;
             int left = Arrays.stream(cut.left()).sum();
             if (left <= 0.8 * tried) {
                 StripsCut filled = bestFit.completed(cut);
@@ -79,12 +83,16 @@ final class RippedDive {
         return best.complete() ? best.cost() - cut.cost() : Long.MAX_VALUE;
     }
 
-    /** Cuts whole copies of strips, and what is as good as whole; where there is none, the surest. Whether any. */
-    private static boolean keep(List<StripProgram.Weighted> strips, StripsCut cut, SplittableRandom random) {
+    /**
+     * Cuts whole copies of strips, and what is as good as whole; not all of them where others are to be tried. Where there is
+     * none, cuts the surest. Whether any.
+     */
+    private static boolean keep(
+            List<StripProgram.Weighted> strips, StripsCut cut, boolean others, SplittableRandom random) {
         boolean any = false;
         for (StripProgram.Weighted one : strips) {
             int whole = (int) Math.floor(one.weight() + 1 - SURE);
-            for (int n = 0; n < whole && cut.cut(one.strip()); n++) any = true;
+            for (int n = 0; n < whole; n++) if (!others || random.nextDouble() < KEPT) any |= cut.cut(one.strip());
         }
         if (any) return true;
         double[] rank = strips.stream()

@@ -2,6 +2,7 @@ package ripwright.solve;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.math.BigDecimal;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
@@ -15,6 +16,7 @@ import ripwright.measure.Money;
 import ripwright.pattern.JobNumbers;
 import ripwright.pattern.Layout;
 import ripwright.pattern.PricedLayout;
+import ripwright.saw.Labor;
 import ripwright.stock.Defect;
 import ripwright.testing.FewestStrips;
 import ripwright.testing.JobBuilder;
@@ -90,6 +92,22 @@ class RippedWorkTest {
         List<Layout> layouts = layouts(job, new SplittableRandom(0));
         assertThat(layouts).extracting(Layout::board).containsExactly(2);
         assertThat(new LayoutCheck(job, layouts).made()).containsExactly(2, 0);
+    }
+
+    @Test
+    void cuts_at_the_trims_of_a_strip_are_paid() {
+        Job job = new JobBuilder("trims")
+                .stack(JobBuilder.maple("strip", "2", "60")
+                        .ripped(true)
+                        .endTrim(Length.inches("1/2"), Length.inches("1/2")))
+                .parts(JobBuilder.part("rail", 2, "20", "2"))
+                .labor(new Labor(new BigDecimal("60"), BigDecimal.ZERO, BigDecimal.ZERO, BigDecimal.ONE))
+                .build();
+        @Nullable PricedLayout[] layouts =
+                new RippedWork(new JobNumbers(job), () -> false).layouts(new SplittableRandom(0));
+        // Two trims, one cut between the rails, one behind the second: four minutes at 1 a minute.
+        assertThat(Champion.of(new JobNumbers(job), layouts).net() - new JobNumbers(job).cost(0))
+                .isEqualTo(4_000_000);
     }
 
     private static Job small(SplittableRandom random, int size) {
