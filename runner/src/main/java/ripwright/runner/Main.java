@@ -25,7 +25,8 @@ public final class Main {
                 writer(FileDescriptor.out, charset),
                 writer(FileDescriptor.err, charset),
                 console.isPresent());
-        System.exit(new Ripwright(terminal, version(), Planner::plan).run(args));
+        int code = new Ripwright(terminal, version(), Planner::plan).run(args);
+        Runtime.getRuntime().halt(code); // all is said and written; an exit would wait for what listens for Ctrl-C
     }
 
     /** The console, when somebody sits at it: from Java 22 on there may be one even where nobody does. */

@@ -5,11 +5,11 @@ import java.util.concurrent.TimeUnit;
 
 /**
  * Whether the user wants out. While this is open, Ctrl-C only sets it; the process ends when it is closed, or after a time
- * that is long enough to write a plan. It ends with the exit code of an interruption, and as soon as this is closed: what is
- * to be said must be said before.
+ * that is long enough to write a plan: the main thread halts it, or else this does, as an exit would wait for this forever.
  */
 final class Interruption implements AutoCloseable {
     private static final long MOST_SECONDS = 30;
+    private static final long SECONDS_TO_SAY_SO = 5; // for the main thread, which ends the process itself
 
     private final CountDownLatch closed = new CountDownLatch(1);
     private final Thread hook = new Thread(this::interrupt, "interruption");
@@ -29,7 +29,8 @@ final class Interruption implements AutoCloseable {
         came = true;
         try {
             boolean done = closed.await(MOST_SECONDS, TimeUnit.SECONDS);
-            if (!done) System.err.println("The search did not end in time; nothing more was written.");
+            if (done) TimeUnit.SECONDS.sleep(SECONDS_TO_SAY_SO);
+            else System.err.println("The search did not end in time; nothing more was written.");
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
         }

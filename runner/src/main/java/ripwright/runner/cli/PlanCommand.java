@@ -209,9 +209,7 @@ final class PlanCommand implements Callable<Integer> {
     private ExitCode lines() {
 
         try (Interruption interruption = new Interruption()) {
-            ExitCode exit = new JobLines(terminal, planner, share(Integer.MAX_VALUE), interruption).run();
-            terminal.flush();
-            return exit;
+            return new JobLines(terminal, planner, share(Integer.MAX_VALUE), interruption).run();
         }
     }
 
@@ -219,9 +217,9 @@ final class PlanCommand implements Callable<Integer> {
         if (files.size() < 2) return refused("Only one job is named; a stack is shared by two at least.");
         Batch.How how = new Batch.How(out, drawings, again, share(1), spec.version()[0]);
         try (Interruption interruption = new Interruption()) {
-            ExitCode exit = new SharedJobs(terminal, files, how, sharing::plan).plan(interruption);
-            terminal.flush();
-            return exit.number();
+            return new SharedJobs(terminal, files, how, sharing::plan)
+                    .plan(interruption)
+                    .number();
         }
     }
 
@@ -234,7 +232,6 @@ final class PlanCommand implements Callable<Integer> {
             Duration took = Duration.ofNanos(System.nanoTime() - begun);
             ExitCode worst = BatchReport.worst(results);
             if (!reported(new BatchReport(results, how, took))) worst = worst.worse(ExitCode.BAD_INPUT);
-            terminal.flush();
             return worst;
         }
     }
@@ -266,9 +263,7 @@ final class PlanCommand implements Callable<Integer> {
 
     private ExitCode one(JobFile file) {
         try (Interruption interruption = new Interruption()) {
-            ExitCode exit = planned(file, interruption);
-            terminal.flush();
-            return exit;
+            return planned(file, interruption);
         }
     }
 

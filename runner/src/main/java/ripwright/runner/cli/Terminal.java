@@ -17,12 +17,6 @@ public record Terminal(InputStream in, PrintWriter out, PrintWriter err, boolean
         this(InputStream.nullInputStream(), out, err, live);
     }
 
-    /** Sends on all that was said. */
-    void flush() {
-        out.flush();
-        err.flush();
-    }
-
     /** Says that this program is at fault, not the user. */
     void fault(Throwable fault) {
         fault(fault, err);

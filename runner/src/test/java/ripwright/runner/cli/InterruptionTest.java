@@ -35,7 +35,8 @@ class InterruptionTest {
         public static void main(String[] arguments) {
             PrintWriter out = new PrintWriter(new OutputStreamWriter(System.out, StandardCharsets.UTF_8), true);
             Terminal terminal = new Terminal(System.in, out, out, false);
-            System.exit(new Ripwright(terminal, "1.2.3", (job, options) -> search(job, out, options)).run(arguments));
+            int code = new Ripwright(terminal, "1.2.3", (job, options) -> search(job, out, options)).run(arguments);
+            Runtime.getRuntime().halt(code);
         }
 
         private static Plan search(Job job, PrintWriter out, Options options) {
