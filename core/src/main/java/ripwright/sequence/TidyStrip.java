@@ -86,7 +86,7 @@ final class TidyStrip {
 
     /** Whether that part may come from its board, wherever there is room. */
     boolean takes(int part) {
-        return part(part).takes(board.species()) && !shorterThanAllowed(part);
+        return part(part).takes(board.species()) && part(part).mayComeFrom(board.id()) && !shorterThanAllowed(part);
     }
 
     /** The free wood beside its blanks. */

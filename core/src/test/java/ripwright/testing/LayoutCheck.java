@@ -175,6 +175,7 @@ public final class LayoutCheck {
             require(part.blankWidth().nanometers() == strip.width(), what + " is not as wide as its strip");
             require(part.thickness().equals(board.millsTo()), what + " has another thickness");
             require(part.takes(board.species()), what + " has another species");
+            require(part.mayComeFrom(board.id()), what + " comes from a board it may not come from");
             boolean tooShort =
                     part.blankLength().compareTo(job.saw().shortestCrosscut().orElse(Length.ZERO)) < 0;
             require(tooShort || !small, what + " comes behind a blank too short to crosscut");
