@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
+import java.util.function.LongConsumer;
 import ripwright.bill.Part;
 import ripwright.measure.BoardFeet;
 import ripwright.measure.Money;
@@ -23,6 +24,9 @@ import ripwright.stock.Board;
  * prices that were found: {@link Certificate}.
  */
 public final class Floor {
+    private static final int MOST_ROWS = 600; // of a linear program that is solved to its end
+    private static final int STEPS = 500; // for larger ones
+    private static final int QUESTIONS = 1_500; // a larger one may ask whether to end; its layouts are then good enough
     private static final double FIRST_PRICE = 1.15; // of a part, against the cheapest wood it could be made of
 
     /**
@@ -43,8 +47,11 @@ public final class Floor {
         oracle = new Oracle(demand.numbers, demand.kinds, demand.coins);
         Certificate start = Certificate.of(demand, firstPrices(demand), oracle);
         raised.accept(demand.coins.money(start.coins()));
+        LongConsumer tell = coins -> raised.accept(demand.coins.money(coins));
+        boolean large = demand.least.isEmpty() && demand.wanted.length + demand.copies.length > MOST_ROWS;
+        if (large) start = new Subgradient(demand, oracle, start).run(STEPS, stop, tell);
         generation = new ColumnGeneration(demand, oracle, start);
-        certificate = generation.run(stop, coins -> raised.accept(demand.coins.money(coins)));
+        certificate = generation.run(large ? new Patience(stop, QUESTIONS) : stop, tell);
     }
 
     /** Under every plan that makes the whole bill; when {@code stop} says so, the best that was found by then. */
@@ -62,7 +69,7 @@ public final class Floor {
         return new Floor(Demand.ofFeet(numbers, feet), stop, raised -> {});
     }
 
-    private static long[] firstPrices(Demand demand) {
+    static long[] firstPrices(Demand demand) {
         long[] byLength = pricesByLength(demand);
         if (Arrays.stream(byLength).allMatch(price -> price > 0)) return byLength;
         double cheapest = Double.MAX_VALUE; // coins for a board foot
