@@ -42,8 +42,7 @@ final class RippedDive {
      *
      * @param others whether the surest strips led nowhere before, so that not all of them are cut at once
      */
-    StripsCut better(
-            StripsCut best, StripProgram whole, long least, boolean others, SplittableRandom random) {
+    StripsCut better(StripsCut best, StripProgram whole, long least, boolean others, SplittableRandom random) {
         StripsCut better = best;
         List<Level> levels = new ArrayList<>(List.of(new Level(new StripsCut(stock), whole)));
         for (int back = 1; !levels.isEmpty() && !done(better, least); back *= 2) {
@@ -63,7 +62,8 @@ final class RippedDive {
         while (!done(better, least)) {
             Level level = levels.get(levels.size() - 1);
             StripsCut cut = level.cut.copy();
-            if (level.program.floor(step) >= spare(better, cut) || !keep(level.program.strips(), cut, others, random)) break;
+            if (level.program.floor(step) >= spare(better, cut) || !keep(level.program.strips(), cut, others, random))
+                break;
             int left = Arrays.stream(cut.left()).sum();
             if (left <= 0.8 * tried) {
                 StripsCut filled = bestFit.completed(cut);

@@ -89,7 +89,8 @@ final class RippedWork {
             program.solve(step, most(), stop);
             least = Math.max(least, program.floor(step));
             RippedDive dive = new RippedDive(stock, bestFit, step, stop);
-            for (int i = 0; i < DIVES && !done(least); i++) best = dive.better(best, program, least, i > 0, random.split());
+            for (int i = 0; i < DIVES && !done(least); i++)
+                best = dive.better(best, program, least, i > 0, random.split());
             return best;
         }
 

@@ -103,8 +103,8 @@ class RippedWorkTest {
                 .parts(JobBuilder.part("rail", 2, "20", "2"))
                 .labor(new Labor(new BigDecimal("60"), BigDecimal.ZERO, BigDecimal.ZERO, BigDecimal.ONE))
                 .build();
-        @Nullable PricedLayout[] layouts =
-                new RippedWork(new JobNumbers(job), () -> false).layouts(new SplittableRandom(0));
+        @Nullable
+        PricedLayout[] layouts = new RippedWork(new JobNumbers(job), () -> false).layouts(new SplittableRandom(0));
         // Two trims, one cut between the rails, one behind the second: four minutes at 1 a minute.
         assertThat(Champion.of(new JobNumbers(job), layouts).net() - new JobNumbers(job).cost(0))
                 .isEqualTo(4_000_000);
