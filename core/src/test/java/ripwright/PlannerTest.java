@@ -11,6 +11,7 @@ import org.junit.jupiter.api.Test;
 import ripwright.job.Job;
 import ripwright.plan.Plan;
 import ripwright.replay.Replay;
+import ripwright.saw.Labor;
 import ripwright.testing.Features;
 import ripwright.testing.JobBuilder;
 import ripwright.testing.JobSize;
@@ -26,6 +27,30 @@ class PlannerTest {
             Job job = RandomJobs.growing(random, size / 2);
             assertThat(Replay.faults(job, Planner.plan(job, SHORT_SEARCH))).isEmpty();
         });
+    }
+
+    /**
+     * A third strip beside the two rails makes the edging too, from one board but with a setting of its own: 6 minutes and
+     * two rips. A lath that is ripped already costs 3.33 more.
+     */
+    @Test
+    void where_time_costs_something_fewer_settings_beat_less_wood() {
+        JobBuilder bench = new JobBuilder("settings")
+                .stack(JobBuilder.maple("board", "6", "40"), JobBuilder.maple("lath", "1 1/2", "40").ripped(true))
+                .parts(JobBuilder.part("rail", 2, "40", "2"), JobBuilder.part("edging", 1, "40", "1 1/2"));
+        Plan unpaid = Planner.plan(bench.build(), SHORT_SEARCH);
+        BigDecimal hour = new BigDecimal("60");
+        Plan paid = Planner.plan(
+                bench.labor(new Labor(hour, new BigDecimal("6"), new BigDecimal("1.5"), BigDecimal.ONE))
+                        .build(),
+                SHORT_SEARCH);
+
+        assertThat(unpaid.cost().net()).isEqualByComparingTo("13.33");
+        assertThat(unpaid.settings()).hasSize(2);
+        assertThat(paid.settings()).hasSize(1);
+        assertThat(paid.cost().stock()).isEqualByComparingTo("16.67");
+        assertThat(paid.cost().labor()).isEqualByComparingTo("9"); // one setting and two rips
+        assertThat(paid.status()).isEqualTo(Plan.Status.COMPLETE);
     }
 
     @Test
