@@ -5,12 +5,17 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.OptionalLong;
 import java.util.SplittableRandom;
 import java.util.concurrent.atomic.AtomicInteger;
 import org.junit.jupiter.api.Test;
 import ripwright.job.Job;
+import ripwright.job.Limits;
 import ripwright.plan.Plan;
 import ripwright.replay.Replay;
+import ripwright.saw.Labor;
 import ripwright.testing.Features;
 import ripwright.testing.JobBuilder;
 import ripwright.testing.JobSize;
@@ -20,12 +25,56 @@ import ripwright.testing.Seeds;
 class PlannerTest {
     private static final Options SHORT_SEARCH = Options.defaults().withMostRecuts(150);
 
+    /** On one thread with few recuts, so that a thousand do not take long. */
     @Test
     void every_plan_of_a_drawn_job_replays() {
-        Seeds.each(500, (random, size) -> {
-            Job job = RandomJobs.growing(random, size / 2);
-            assertThat(Replay.faults(job, Planner.plan(job, SHORT_SEARCH))).isEmpty();
+        Options brief = Options.defaults().withMostRecuts(60);
+        Seeds.each(1_000, (random, size) -> {
+            Job job = onOneThread(RandomJobs.growing(random, size / 2));
+            assertThat(Replay.faults(job, Planner.plan(job, brief))).isEmpty();
         });
+    }
+
+    private static Job onOneThread(Job job) {
+        return new Job(
+                job.name(),
+                job.units(),
+                job.saw(),
+                job.testRip(),
+                job.keep(),
+                job.prices(),
+                job.salvage(),
+                job.labor(),
+                job.stack(),
+                job.rack(),
+                job.parts(),
+                new Limits(Optional.empty(), OptionalLong.of(1), OptionalInt.of(1)));
+    }
+
+    /**
+     * A third strip beside the two rails makes the edging too, from one board but with a setting of its own: 6 minutes and
+     * two rips. A lath that is ripped already costs 3.33 more.
+     */
+    @Test
+    void where_time_costs_something_fewer_settings_beat_less_wood() {
+        JobBuilder bench = new JobBuilder("settings")
+                .stack(
+                        JobBuilder.maple("board", "6", "40"),
+                        JobBuilder.maple("lath", "1 1/2", "40").ripped(true))
+                .parts(JobBuilder.part("rail", 2, "40", "2"), JobBuilder.part("edging", 1, "40", "1 1/2"));
+        Plan unpaid = Planner.plan(bench.build(), SHORT_SEARCH);
+        BigDecimal hour = new BigDecimal("60");
+        Plan paid = Planner.plan(
+                bench.labor(new Labor(hour, new BigDecimal("6"), new BigDecimal("1.5"), BigDecimal.ONE))
+                        .build(),
+                SHORT_SEARCH);
+
+        assertThat(unpaid.cost().net()).isEqualByComparingTo("13.33");
+        assertThat(unpaid.settings()).hasSize(2);
+        assertThat(paid.settings()).hasSize(1);
+        assertThat(paid.cost().stock()).isEqualByComparingTo("16.67");
+        assertThat(paid.cost().labor()).isEqualByComparingTo("9"); // one setting and two rips
+        assertThat(paid.status()).isEqualTo(Plan.Status.COMPLETE);
     }
 
     @Test

@@ -5,7 +5,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.math.BigDecimal;
 import java.math.BigInteger;
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
+import java.util.Set;
 import java.util.SplittableRandom;
 import java.util.stream.IntStream;
 import org.apache.commons.numbers.fraction.BigFraction;
@@ -108,6 +110,25 @@ class FloorTest {
             Money net = new LayoutCost(job, optimum.layouts()).net();
             assertThat(under(job, optimum.layouts()).value()).isLessThanOrEqualTo(net);
         });
+    }
+
+    /** Every feature that the reference takes together with offcuts and labor, each on in about half of the jobs. */
+    @Test
+    void the_floor_lies_under_the_net_optimum_whatever_is_on() {
+        Set<Feature> beyond = EnumSet.of(
+                Feature.DEFECTS, Feature.TAPER, Feature.CROOK, Feature.TRIES, Feature.OFF_GRID, Feature.MILLIMETERS);
+        Feature[] some = EnumSet.complementOf(EnumSet.copyOf(beyond)).toArray(Feature[]::new);
+        Set<Feature> seen = EnumSet.noneOf(Feature.class);
+        Seeds.each(24, (random, size) -> {
+            Features features = Features.some(random, some);
+            if (random.nextInt(3) > 0) features = features.without(Feature.SHORT_STOCK);
+            Job job = RandomJobs.random(random, JobSize.tiny(random), features, 8);
+            for (Feature feature : some) if (features.has(feature)) seen.add(feature);
+            Optimum optimum = CpSatOptimum.net(job);
+            assertThat(under(job, optimum.layouts()).value())
+                    .isLessThanOrEqualTo(optimum.cost().plus(TEN_THOUSANDTH));
+        });
+        assertThat(seen).containsExactlyInAnyOrder(some);
     }
 
     @Test

@@ -10,6 +10,7 @@ import ripwright.measure.Length;
 import ripwright.stock.Edge;
 
 class EdgesTest {
+    /** Crook 3/8 in over 96 in, cut in two, is 3/32 in: the height of a flat arc goes with its chord's square; derived. */
     @Test
     void k10_half_a_board_has_a_quarter_of_its_crook() {
         Edges edges = new Edges(
