@@ -176,21 +176,24 @@ final class PlanCommand implements Callable<Integer> {
         Optional<String> clash = PlanFiles.clash(files, out).or(() -> spreadsheets.clash(files.size()));
         if (clash.isPresent()) return refused(clash.get());
         if (sharing != null) return shared(files, sharing);
-        boolean alone = files.size() == 1 && !Files.isDirectory(jobs.get(0));
-        if (tables && !alone) return refused("--tables goes with one job; plan these apart.");
-        return (alone && report.isEmpty() ? one(files.get(0)) : many(files)).number();
+        boolean alone = files.size() == 1 && !Files.isDirectory(jobs.get(0)) && report.isEmpty();
+        if (!alone && tables) return refused("--tables goes with one job and no --report; plan these apart.");
+        if (!alone && spreadsheets.given())
+            return refused("--stack and --parts go with one job and no --report; plan these apart.");
+        return (alone ? one(files.get(0)) : many(files)).number();
     }
 
     /** What is wrong with the options as they stand together. */
     private Optional<String> wrongTogether() {
         if (atOnce.isPresent() && atOnce.get() < 1)
             return Optional.of("--at-once is " + atOnce.get() + "; it must be at least 1.");
-        if (sharing != null && (report.isPresent() || atOnce.isPresent() || again))
-            return Optional.of(
-                    "Jobs that share a stack are planned as one: leave out --report, --at-once and --again.");
+        boolean ofOneJob = tables || spreadsheets.given();
+        if (sharing != null && (report.isPresent() || atOnce.isPresent() || again || ofOneJob))
+            return Optional.of("Jobs that share a stack are planned as one: leave out --report, --at-once, --again, "
+                    + "--stack, --parts and --tables.");
         if (!jobs.contains(STANDARD_INPUT)) return Optional.empty();
         if (jobs.size() > 1) return Optional.of("- stands alone: give either job files and folders, or - for lines.");
-        if (out.isPresent() || report.isPresent() || drawings || again || sharing != null)
+        if (out.isPresent() || report.isPresent() || drawings || again || sharing != null || ofOneJob)
             return Optional.of("With - the plans go to standard output and nowhere else: "
                     + "leave out all options but --at-once and --verbose.");
         return Optional.empty();
@@ -207,7 +210,6 @@ final class PlanCommand implements Callable<Integer> {
     }
 
     private ExitCode lines() {
-
         try (Interruption interruption = new Interruption()) {
             return new JobLines(terminal, planner, share(Integer.MAX_VALUE), interruption).run();
         }

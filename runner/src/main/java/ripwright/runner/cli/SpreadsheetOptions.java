@@ -22,9 +22,14 @@ final class SpreadsheetOptions {
             description = "The cutting bill, likewise.")
     private Optional<Path> bill;
 
+    /** Whether there is any. */
+    boolean given() {
+        return stack.isPresent() || bill.isPresent();
+    }
+
     /** What is wrong when that many jobs are read with them. */
     Optional<String> clash(int jobs) {
-        return jobs > 1 && (stack.isPresent() || bill.isPresent())
+        return jobs > 1 && given()
                 ? Optional.of("--stack and --parts stand for the lists of one job. Plan these " + jobs + " apart.")
                 : Optional.empty();
     }

@@ -260,6 +260,25 @@ class BatchTest {
     }
 
     @Test
+    void what_goes_with_one_job_alone_is_refused_for_many_and_not_left_out_in_silence() throws IOException {
+        Shop shop = shop();
+        shop.file("a.job.json", job("A"));
+        shop.file("b.job.json", job("B"));
+        assertThat(shop.run("plan", "FOLDER", "--tables")).isEqualTo(2);
+        assertThat(shop.run("plan", "FOLDER/a.job.json", "--report", "FOLDER/r.json", "--stack", "FOLDER/s.csv"))
+                .isEqualTo(2);
+        assertThat(shop.run("plan", "FOLDER", "--together", "--tables")).isEqualTo(2);
+        assertThat(shop.run("plan", "-", "--tables")).isEqualTo(2);
+        assertThat(shop.err()).isEqualTo("""
+                --tables goes with one job and no --report; plan these apart.
+                --stack and --parts go with one job and no --report; plan these apart.
+                Jobs that share a stack are planned as one: leave out --report, --at-once, --again, --stack, --parts and --tables.
+                With - the plans go to standard output and nowhere else: leave out all options but --at-once and --verbose.
+                """);
+        assertThat(planned).hasValue(0);
+    }
+
+    @Test
     void no_number_of_jobs_at_once_below_one_is_taken() throws IOException {
         Shop shop = shop();
         shop.file("a.job.json", job("A"));
