@@ -23,7 +23,6 @@ import ripwright.SharedPlan;
 import ripwright.SharedPlanner;
 import ripwright.job.Job;
 import ripwright.plan.Plan;
-import ripwright.runner.csv.CsvOut;
 import ripwright.runner.csv.PlanTables;
 import ripwright.runner.disk.WholeFile;
 import ripwright.runner.tree.WrongInputException;
@@ -149,11 +148,8 @@ final class PlanCommand implements Callable<Integer> {
         }
     }
 
-    @Option(
-            names = "--tables",
-            description = "Also write the plan as tables for spreadsheets: lockers.cuts.csv, lockers.settings.csv, "
-                    + "lockers.offcuts.csv and lockers.short.csv.")
-    private boolean tables;
+    @Mixin
+    private TableOptions tables;
 
     @Mixin
     private SpreadsheetOptions spreadsheets;
@@ -175,10 +171,12 @@ final class PlanCommand implements Callable<Integer> {
         List<JobFile> files = JobFile.all(jobs);
         Optional<String> clash = PlanFiles.clash(files, out).or(() -> spreadsheets.clash(files.size()));
         if (clash.isPresent()) return refused(clash.get());
+        boolean alone = files.size() == 1 && !Files.isDirectory(jobs.get(0)) && report.isEmpty();
+        if (tables.asked() && !alone) return refused("--tables goes with one job file and without --report.");
+        if (spreadsheets.given() && !alone)
+            return refused("--stack and --parts go with one job file and without --report.");
         if (sharing != null) return shared(files, sharing);
-        boolean alone = files.size() == 1 && !Files.isDirectory(jobs.get(0));
-        if (tables && !alone) return refused("--tables goes with one job; plan these apart.");
-        return (alone && report.isEmpty() ? one(files.get(0)) : many(files)).number();
+        return (alone ? one(files.get(0)) : many(files)).number();
     }
 
     /** What is wrong with the options as they stand together. */
@@ -190,7 +188,13 @@ final class PlanCommand implements Callable<Integer> {
                     "Jobs that share a stack are planned as one: leave out --report, --at-once and --again.");
         if (!jobs.contains(STANDARD_INPUT)) return Optional.empty();
         if (jobs.size() > 1) return Optional.of("- stands alone: give either job files and folders, or - for lines.");
-        if (out.isPresent() || report.isPresent() || drawings || again || sharing != null)
+        if (out.isPresent()
+                || report.isPresent()
+                || drawings
+                || again
+                || sharing != null
+                || tables.asked()
+                || spreadsheets.given())
             return Optional.of("With - the plans go to standard output and nowhere else: "
                     + "leave out all options but --at-once and --verbose.");
         return Optional.empty();
@@ -279,9 +283,11 @@ final class PlanCommand implements Callable<Integer> {
             terminal.out().println("  wrote         " + files.plan());
             terminal.out().println("                " + files.sheet());
             if (drawings) terminal.out().println("                " + files.drawings());
-            if (tables)
-                for (Path table : files.writeTables(new PlanTables(done.job(), done.plan(), CsvOut.Style.COMMAS)))
+            if (tables.asked())
+                for (Path table : files.writeTables(new PlanTables(done.job(), done.plan(), tables.style())))
                     terminal.out().println("                " + table);
+            Optional<Path> whole = spreadsheets.keep(done.job(), file.path(), files);
+            whole.ifPresent(kept -> terminal.out().println("                " + kept));
             if (interruption.came()) {
                 terminal.out().println("  Interrupted: this is the best plan so far.");
                 return ExitCode.INTERRUPTED;
