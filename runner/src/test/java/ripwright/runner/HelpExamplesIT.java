@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -26,26 +27,53 @@ class HelpExamplesIT {
     @TempDir
     private Path folder;
 
+    private Path here = Path.of("");
+
+    /** A folder with all that the examples name: jobs, their plans, a report, lines of jobs. */
     @BeforeEach
     void fill() throws IOException, InterruptedException {
         assumeTrue(Files.isExecutable(Path.of("/bin/sh")));
-        Files.copy(JAR, folder.resolve("ripwright.jar"));
-        assertThat(typed("java -jar ripwright.jar start .")).isZero();
-        String job = quick(folder.resolve("shoe-rack.job.json"));
-        Files.writeString(folder.resolve("lockers.job.json"), job);
-        Files.writeString(folder.resolve("bench.job.json"), job.replace("Shoe rack", "Bench"));
+        here = Files.createDirectory(folder.resolve("shop"));
+        Files.copy(JAR, here.resolve("ripwright.jar"));
+        said("java -jar ripwright.jar start .");
+        String job = quick(here.resolve("shoe-rack.job.json"));
+        String small = job.replace("Shoe rack", "Bench").replaceAll("\"count\": \\d+", "\"count\": 1");
+        Files.writeString(here.resolve("lockers.job.json"), small.replace("Bench", "Lockers"));
+        Files.writeString(here.resolve("bench.job.json"), small);
+        Files.writeString(here.resolve("jobs.jsonl"), small.replaceAll("\\s*\\R\\s*", " ") + "\n");
+        Files.writeString(
+                here.resolve("today.report.json"),
+                "{ \"format\": 1, \"job\": \"Lockers\", \"done\": [1], \"changes\": [] }\n");
+        Files.copy(
+                here.resolve("bench.job.json"),
+                Files.createDirectory(here.resolve("jobs")).resolve("bench.job.json"));
+        Files.copy(here.resolve("rack.json"), here.resolve("jobs/rack.json"));
+        said("java -jar ripwright.jar plan lockers.job.json");
+        said("java -jar ripwright.jar plan lockers.job.json --out plans");
+    }
+
+    /** Another folder with the same in it, so that no example sees what another one did. */
+    private Path copy(int number) throws IOException {
+        Path shop = folder.resolve("shop");
+        Path copy = folder.resolve("shop" + number);
+        try (Stream<Path> files = Files.walk(shop)) {
+            for (Path file : (Iterable<Path>) files::iterator)
+                if (file.endsWith("ripwright.jar")) Files.createLink(copy.resolve("ripwright.jar"), file);
+                else Files.copy(file, copy.resolve(shop.relativize(file).toString()));
+        }
+        return copy;
     }
 
     /** The job there, with little time: every example plans it. */
     private static String quick(Path job) throws IOException {
-        String quick = Files.readString(job).replace("\"seconds\": 5", "\"seconds\": 0.5");
+        String quick = Files.readString(job).replace("\"seconds\": 5", "\"seconds\": 1");
         Files.writeString(job, quick);
         return quick;
     }
 
     private int typed(String line) throws IOException, InterruptedException {
         ProcessBuilder shell = new ProcessBuilder("/bin/sh", "-c", line)
-                .directory(folder.toFile())
+                .directory(here.toFile())
                 .redirectOutput(folder.resolve("out").toFile())
                 .redirectError(folder.resolve("err").toFile());
         shell.environment().merge("PATH", JAVA.toString(), (old, java) -> java + ":" + old);
@@ -80,12 +108,20 @@ class HelpExamplesIT {
                 assertThat(all(EXAMPLE, help)).as(command).isNotEmpty();
             examples.addAll(all(EXAMPLE, help));
         }
+        assertThat(examples).as("a longer line is broken in two").allMatch(example -> example.length() < 99);
+        int number = 0;
         for (String example : examples) {
+            here = copy(++number);
+            if (example.contains(" first-job/")) {
+                said("java -jar ripwright.jar start first-job");
+                quick(here.resolve("first-job/shoe-rack.job.json"));
+            }
+            if (example.contains("first-job/shoe-rack.plan.json"))
+                said("java -jar ripwright.jar plan first-job/shoe-rack.job.json");
+            if (example.contains(" unsettle ")) said(example.replace("unsettle", "settle"));
             assertThat(typed(example))
                     .as(example + "\n" + Files.readString(folder.resolve("err")))
                     .isZero();
-            Path started = folder.resolve("first-job/shoe-rack.job.json");
-            if (Files.exists(started)) quick(started);
         }
     }
 
@@ -101,7 +137,7 @@ class HelpExamplesIT {
     private List<String> completed(String line, int word) throws IOException, InterruptedException {
         String script = "source ./completion.sh; COMP_WORDS=(" + line + "); COMP_CWORD=" + word + "; COMP_LINE='" + line
                 + "'; COMP_POINT=" + line.length() + "; _complete_ripwright; printf '%s\\n' \"${COMPREPLY[@]}\"";
-        Files.writeString(folder.resolve("complete.sh"), script);
+        Files.writeString(here.resolve("complete.sh"), script);
         return said("bash complete.sh").lines().map(String::strip).toList();
     }
 }

@@ -12,10 +12,10 @@ import picocli.CommandLine.Spec;
         name = "completion",
         mixinStandardHelpOptions = true,
         description = {
-            "Prints a script by which bash and zsh complete the commands, options and file names of ripwright. For that the "
-                    + "shell must know the program by this name; put both lines into ~/.bashrc or ~/.zshrc, with the jar's "
-                    + "whole path:",
+            "Prints a script by which bash and zsh complete commands, options and file names.",
             "",
+            "The shell must know the program as ripwright for that. Put both lines into ~/.bashrc or ~/.zshrc, with the jar's "
+                    + "whole path:",
             "  alias ripwright='java -jar /path/to/ripwright.jar'",
             "  source <(java -jar /path/to/ripwright.jar completion)",
             ""

@@ -23,7 +23,6 @@ import ripwright.SharedPlan;
 import ripwright.SharedPlanner;
 import ripwright.job.Job;
 import ripwright.plan.Plan;
-import ripwright.runner.csv.CsvOut;
 import ripwright.runner.csv.PlanTables;
 import ripwright.runner.disk.WholeFile;
 import ripwright.runner.tree.WrongInputException;
@@ -149,11 +148,8 @@ final class PlanCommand implements Callable<Integer> {
         }
     }
 
-    @Option(
-            names = "--tables",
-            description = "Also write the plan as tables for spreadsheets: lockers.cuts.csv, lockers.settings.csv, "
-                    + "lockers.offcuts.csv and lockers.short.csv.")
-    private boolean tables;
+    @Mixin
+    private TableOptions tables;
 
     @Mixin
     private SpreadsheetOptions spreadsheets;
@@ -177,8 +173,8 @@ final class PlanCommand implements Callable<Integer> {
         if (clash.isPresent()) return refused(clash.get());
         if (sharing != null) return shared(files, sharing);
         boolean alone = files.size() == 1 && !Files.isDirectory(jobs.get(0)) && report.isEmpty();
-        if (!alone && tables) return refused("--tables goes with one job and no --report; plan these apart.");
-        if (!alone && spreadsheets.given())
+        if (tables.asked() && !alone) return refused("--tables goes with one job and no --report; plan these apart.");
+        if (spreadsheets.given() && !alone)
             return refused("--stack and --parts go with one job and no --report; plan these apart.");
         return (alone ? one(files.get(0)) : many(files)).number();
     }
@@ -187,7 +183,7 @@ final class PlanCommand implements Callable<Integer> {
     private Optional<String> wrongTogether() {
         if (atOnce.isPresent() && atOnce.get() < 1)
             return Optional.of("--at-once is " + atOnce.get() + "; it must be at least 1.");
-        boolean ofOneJob = tables || spreadsheets.given();
+        boolean ofOneJob = tables.asked() || spreadsheets.given();
         if (sharing != null && (report.isPresent() || atOnce.isPresent() || again || ofOneJob))
             return Optional.of("Jobs that share a stack are planned as one: leave out --report, --at-once, --again, "
                     + "--stack, --parts and --tables.");
@@ -281,9 +277,11 @@ final class PlanCommand implements Callable<Integer> {
             terminal.out().println("  wrote         " + files.plan());
             terminal.out().println("                " + files.sheet());
             if (drawings) terminal.out().println("                " + files.drawings());
-            if (tables)
-                for (Path table : files.writeTables(new PlanTables(done.job(), done.plan(), CsvOut.Style.COMMAS)))
+            if (tables.asked())
+                for (Path table : files.writeTables(new PlanTables(done.job(), done.plan(), tables.style())))
                     terminal.out().println("                " + table);
+            Optional<Path> whole = spreadsheets.keep(done.job(), file.path(), files);
+            whole.ifPresent(kept -> terminal.out().println("                " + kept));
             if (interruption.came()) {
                 terminal.out().println("  Interrupted: this is the best plan so far.");
                 return ExitCode.INTERRUPTED;

@@ -1,10 +1,15 @@
 package ripwright.runner.cli;
 
+import java.io.File;
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Objects;
 import java.util.Optional;
 import picocli.CommandLine.Option;
 import ripwright.job.Job;
 import ripwright.runner.json.JobReader;
+import ripwright.runner.json.JobWriter;
 import ripwright.runner.json.Spreadsheets;
 import ripwright.runner.tree.WrongInputException;
 
@@ -22,7 +27,7 @@ final class SpreadsheetOptions {
             description = "The cutting bill, likewise.")
     private Optional<Path> bill;
 
-    /** Whether there is any. */
+    /** Whether there are any. */
     boolean given() {
         return stack.isPresent() || bill.isPresent();
     }
@@ -37,5 +42,25 @@ final class SpreadsheetOptions {
     /** The job of that file; what is left unused of a spreadsheet is said on {@code terminal}. */
     Job job(Path file, Terminal terminal) throws WrongInputException {
         return JobReader.read(file, new Spreadsheets(stack, bill, terminal.err()::println));
+    }
+
+    /**
+     * Writes the job with what came from spreadsheets beside its plan, as in {@code lockers.whole.json}, for commands that go
+     * on with the plan; nothing where the job file says it all.
+     */
+    Optional<Path> keep(Job job, Path file, PlanFiles files) throws IOException {
+        if (!given()) return Optional.empty();
+        Path whole = files.other(".whole.json");
+        Path home = folder(whole);
+        Optional<String> rack = JobReader.rackOf(Files.readAllBytes(file))
+                .map(path -> folder(file).resolve(path).normalize())
+                .map(path -> Objects.equals(path.getRoot(), home.getRoot()) ? home.relativize(path) : path)
+                .map(path -> path.toString().replace(File.separatorChar, '/'));
+        files.write(".whole.json", JobWriter.bytes(job, rack));
+        return Optional.of(whole);
+    }
+
+    private static Path folder(Path file) {
+        return Objects.requireNonNull(file.toAbsolutePath().normalize().getParent());
     }
 }

@@ -14,7 +14,6 @@ import picocli.CommandLine.Parameters;
 import ripwright.Options;
 import ripwright.job.Job;
 import ripwright.plan.Plan;
-import ripwright.runner.csv.CsvOut;
 import ripwright.runner.tree.WrongInputException;
 import ripwright.runner.trial.Comparison;
 import ripwright.runner.trial.ComparisonFiles;
@@ -83,8 +82,8 @@ final class TrialCommand implements Callable<Integer> {
     @Option(names = "--picture", description = "Write the comparison as a picture, as in lockers.trial.svg.")
     private boolean picture;
 
-    @Option(names = "--tables", description = "Write it for spreadsheets, as in lockers.trial.csv.")
-    private boolean tables;
+    @Mixin
+    private TableOptions tables;
 
     @Option(names = "--json", description = "Write it for programs, as in lockers.trial.json.")
     private boolean json;
@@ -124,7 +123,7 @@ final class TrialCommand implements Callable<Integer> {
 
     private ExitCode tried(Job job, TrialRequest request) throws InterruptedException, IOException {
         PlanFiles files = new PlanFiles(file, out);
-        if (picture || tables || json) files.prepare();
+        if (picture || tables.asked() || json) files.prepare();
         try (Interruption interruption = new Interruption()) {
             Comparison comparison = compared(job, request, interruption);
             if (!comparison.outcomes().isEmpty()) {
@@ -161,7 +160,7 @@ final class TrialCommand implements Callable<Integer> {
             written(files.write(
                     ".trial.svg", new ComparisonPicture(comparison).svg().getBytes(StandardCharsets.UTF_8)));
         ComparisonFiles all = new ComparisonFiles(comparison);
-        if (tables) written(files.write(".trial.csv", all.table(CsvOut.Style.COMMAS)));
+        if (tables.asked()) written(files.write(".trial.csv", all.table(tables.style())));
         if (json) written(files.write(".trial.json", all.json()));
     }
 

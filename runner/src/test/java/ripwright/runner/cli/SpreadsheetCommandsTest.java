@@ -28,7 +28,7 @@ class SpreadsheetCommandsTest {
         Shop shop = new Shop(folder, Planner::plan);
         assertThat(shop.run("start", "FOLDER")).isZero();
         Path job = folder.resolve("shoe-rack.job.json");
-        Files.writeString(job, Files.readString(job).replace("\"seconds\": 5", "\"seconds\": 0.5"));
+        Files.writeString(job, Files.readString(job).replace("\"seconds\": 5", "\"seconds\": 1"));
         return shop;
     }
 
@@ -79,6 +79,40 @@ class SpreadsheetCommandsTest {
                 .isZero();
         assertThat(shop.run("replay", "FOLDER/shoe-rack.job.json", "FOLDER/shoe-rack.plan.json"))
                 .isEqualTo(2);
+    }
+
+    @Test
+    void a_plan_made_from_spreadsheets_is_settled_by_the_whole_job_kept_beside_it() throws Exception {
+        Shop shop = started();
+        Path bill = folder.resolve("bill.csv");
+        Files.writeString(bill, Files.readString(bill).replace("slat,10", "slat,4"));
+        Path job = folder.resolve("shoe-rack.job.json");
+        assertThat(shop.run("plan", job.toString(), "--parts", "FOLDER/bill.csv", "--out", "FOLDER/out"))
+                .isZero();
+        assertThat(shop.out()).contains("FOLDER/out/shoe-rack.whole.json\n");
+        assertThat(JobReader.read(folder.resolve("out/shoe-rack.whole.json")))
+                .isEqualTo(JobReader.read(job, new Spreadsheets(Optional.empty(), Optional.of(bill), remark -> {})));
+        assertThat(shop.run(
+                        "settle",
+                        "FOLDER/out/shoe-rack.plan.json",
+                        "--job",
+                        "FOLDER/out/shoe-rack.whole.json",
+                        "--rack",
+                        "FOLDER/rack.json"))
+                .isZero();
+    }
+
+    @Test
+    void what_goes_with_one_job_alone_is_refused_elsewhere() throws IOException {
+        Shop shop = started();
+        assertThat(shop.run("plan", "FOLDER", "--stack", "FOLDER/stack.csv")).isEqualTo(2);
+        assertThat(shop.run("plan", "FOLDER", "--tables")).isEqualTo(2);
+        assertThat(shop.run("plan", "-", "--parts", "FOLDER/bill.csv")).isEqualTo(2);
+        assertThat(shop.err()).isEqualTo("""
+                --stack and --parts go with one job and no --report; plan these apart.
+                --tables goes with one job and no --report; plan these apart.
+                With - the plans go to standard output and nowhere else: leave out all options but --at-once and --verbose.
+                """);
     }
 
     @Test

@@ -171,6 +171,13 @@ class TrialCommandTest {
     }
 
     @Test
+    void a_table_with_semicolons_has_decimal_commas() throws IOException {
+        assertThat(trial("--part", "door", "--widths", "2", "--semicolons")).isZero();
+        assertThat(Files.readString(folder.resolve("cabinet.trial.csv")))
+                .contains("\r\n2;no;2;2;1;18,00;3,63;0,00;14,20;10,63;1;1;1;");
+    }
+
+    @Test
     void names_are_escaped_in_the_picture() throws Exception {
         shop.file(
                 "cabinet.job.json",
