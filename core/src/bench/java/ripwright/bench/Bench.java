@@ -18,6 +18,7 @@ import java.util.stream.Stream;
  *   <li>{@code bench.folder}: where published one-dimensional instances lie, {@code *.jsonl}
  *   <li>{@code bench.instances}: how many of each file at most
  *   <li>{@code bench.out}: where {@code table.md} and {@code table.svg} go, written again after each row
+ *   <li>{@code bench.recuts}: {@code false} where the time of a recut is not wanted
  * </ul>
  */
 public final class Bench {
@@ -28,6 +29,7 @@ public final class Bench {
 
     private final Path out;
     private final List<Line> lines = new ArrayList<>();
+    private String recuts = "";
 
     private Bench(Path out) {
         this.out = out;
@@ -36,6 +38,8 @@ public final class Bench {
     /** Measures what the system properties ask for. */
     public static void main(String[] none) throws IOException {
         Bench bench = new Bench(Path.of(told("bench.out", "target/bench")));
+        if (told("bench.recuts", "true").equals("true")) bench.recuts = "\n" + RecutTimes.text();
+        System.out.print(bench.recuts);
         for (Row row : rows()) bench.measure(row);
     }
 
@@ -70,7 +74,7 @@ public final class Bench {
         }
         lines.add(new Line(row, outcomes));
         Files.createDirectories(out);
-        Files.writeString(out.resolve("table.md"), machine() + "\n\n" + new Table(lines).text());
+        Files.writeString(out.resolve("table.md"), machine() + "\n\n" + new Table(lines).text() + recuts);
         Files.writeString(out.resolve("table.svg"), new Picture(lines).text());
     }
 
