@@ -11,6 +11,7 @@ import java.util.function.BiFunction;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
+import ripwright.Ending;
 import ripwright.Options;
 import ripwright.job.Job;
 import ripwright.job.Limits;
@@ -136,14 +137,15 @@ final class ResumeCommand implements Callable<Integer> {
             throw e;
         }
         ProgressLine line = new ProgressLine(terminal);
-        Options options = Options.defaults().withListener(line).withCancellation(interruption::came);
+        Ended ended = new Ended(line);
+        Options options = Options.defaults().withListener(ended).withCancellation(interruption::came);
         Optional<Resumed> rest = resume.planned(left -> planner.apply(quickly(left), options));
         line.wipe();
         RestSummary summary = new RestSummary(begun, planned, told, resume);
         if (rest.isEmpty()) return nothingToCut(planned, resume, summary);
         List<Fault> faults = ChainReplay.faults(begun, planned, told, rest.get());
         if (!faults.isEmpty()) throw new IllegalStateException(faults.toString());
-        write(rest.get(), summary);
+        write(rest.get(), summary, ended.ending());
         if (interruption.came()) return ExitCode.INTERRUPTED;
         boolean all = rest.get().plan().status() == Plan.Status.COMPLETE
                 && resume.impossible().isEmpty();
@@ -185,14 +187,15 @@ final class ResumeCommand implements Callable<Integer> {
     }
 
     /** The plan last: where it is, the rest is too. */
-    private void write(Resumed rest, RestSummary summary) throws IOException {
+    private void write(Resumed rest, RestSummary summary, Optional<Ending> ending) throws IOException {
         ResumedFiles files = ResumedFiles.after(plan, out);
         Job left = rest.job();
         boolean rack = !left.rack().isEmpty();
         if (rack) new WholeFile(files.rack()).write(RackWriter.bytes(new Rack(left.units(), left.rack())));
         new WholeFile(files.job())
                 .write(JobWriter.bytes(left, rack ? Optional.of(files.rackFromJob()) : Optional.empty()));
-        new WholeFile(files.sheet()).write(new Sheet(left, rest.plan()).html().getBytes(StandardCharsets.UTF_8));
+        new WholeFile(files.sheet())
+                .write(new Sheet(left, rest.plan(), ending).html().getBytes(StandardCharsets.UTF_8));
         new WholeFile(files.plan()).write(PlanWriter.bytes(rest.plan()));
         terminal.out().print(new Summary(left, rest.plan()).text());
         terminal.out().print(summary.text(Optional.of(rest)));

@@ -5,13 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardWatchEventKinds;
-import java.nio.file.WatchKey;
-import java.nio.file.WatchService;
 import java.util.List;
 import java.util.Objects;
-import java.util.concurrent.TimeUnit;
-import java.util.stream.Stream;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
@@ -279,17 +274,7 @@ class SheetInBrowserTest {
     }
 
     private String saved(String name) throws IOException, InterruptedException {
-        try (WatchService watch = folder.getFileSystem().newWatchService()) {
-            downloads().register(watch, StandardWatchEventKinds.ENTRY_CREATE, StandardWatchEventKinds.ENTRY_MODIFY);
-            browser.find("#save").click();
-            while (!Files.exists(downloads().resolve(name))) {
-                WatchKey key = watch.poll(30, TimeUnit.SECONDS);
-                try (Stream<Path> there = Files.list(downloads())) {
-                    assertThat(key).as("saved so far: %s", there.toList()).isNotNull();
-                }
-                key.reset();
-            }
-        }
-        return Files.readString(downloads().resolve(name));
+        browser.find("#save").click();
+        return Files.readString(Downloads.arrived(downloads(), name));
     }
 }
