@@ -43,7 +43,8 @@ class SheetToResumeIT {
                 .as("%s%n%s", Files.readString(folder.resolve("err")), Files.readString(report))
                 .isZero();
         String strip = rip.makes().get(0);
-        assertThat(JobReader.read(folder.resolve("crooked-board.resumed.job.json")).stack())
+        assertThat(JobReader.read(folder.resolve("crooked-board.resumed.job.json"))
+                        .stack())
                 .filteredOn(board -> board.id().equals(strip))
                 .extracting(Board::width)
                 .containsExactly(Length.inches("1"));
