@@ -184,14 +184,18 @@ final class PlanCommand implements Callable<Integer> {
         if (atOnce.isPresent() && atOnce.get() < 1)
             return Optional.of("--at-once is " + atOnce.get() + "; it must be at least 1.");
         boolean ofOneJob = tables.asked() || spreadsheets.given();
-        if (sharing != null && (report.isPresent() || atOnce.isPresent() || again || ofOneJob))
-            return Optional.of("Jobs that share a stack are planned as one: leave out --report, --at-once, --again, "
-                    + "--stack, --parts and --tables.");
-        if (!jobs.contains(STANDARD_INPUT)) return Optional.empty();
+        if (!jobs.contains(STANDARD_INPUT)) return wrongTogetherInFiles(ofOneJob);
         if (jobs.size() > 1) return Optional.of("- stands alone: give either job files and folders, or - for lines.");
         if (out.isPresent() || report.isPresent() || drawings || again || sharing != null || ofOneJob)
             return Optional.of("With - the plans go to standard output and nowhere else: "
                     + "leave out all options but --at-once and --verbose.");
+        return Optional.empty();
+    }
+
+    private Optional<String> wrongTogetherInFiles(boolean ofOneJob) {
+        if (sharing != null && (report.isPresent() || atOnce.isPresent() || again || ofOneJob))
+            return Optional.of("Jobs that share a stack are planned as one: leave out --report, --at-once, --again, "
+                    + "--stack, --parts and --tables.");
         return Optional.empty();
     }
 
