@@ -41,6 +41,17 @@ class RunnerJarIT {
     }
 
     @Test
+    void what_is_left_of_a_job_is_planned_without_a_word_on_the_error_stream()
+            throws IOException, InterruptedException {
+        String bench = "../samples/shoe-bench/";
+        String report = bench + "narrow-strip.report.json";
+        assertThat(run("resume", bench + "shoe-bench.plan.json", report, "--out", folder.toString()))
+                .isZero();
+        assertThat(folder.resolve("err")).isEmptyFile();
+        assertThat(folder.resolve("out")).content().startsWith("Shoe bench, resumed: complete, all 21 parts.");
+    }
+
+    @Test
     void wrong_input_ends_with_2() throws IOException, InterruptedException {
         assertThat(run("plan", "nowhere.job.json")).isEqualTo(2);
         assertThat(folder.resolve("out")).isEmptyFile();

@@ -64,6 +64,7 @@ public final class Ripwright implements Runnable {
 
     /** Runs one command and answers its exit code. */
     public int run(String... arguments) {
+        Logging.set(false);
         try {
             return commands.execute(arguments);
         } catch (Error fault) {

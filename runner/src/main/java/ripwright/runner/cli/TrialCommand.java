@@ -98,7 +98,6 @@ final class TrialCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws InterruptedException {
-        Logging.set(false);
         try {
             Job job = spreadsheets.job(file, terminal);
             TrialRequest request = new TrialRequest(job, parts, widths);
