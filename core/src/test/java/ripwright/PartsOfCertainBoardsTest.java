@@ -36,23 +36,7 @@ class PartsOfCertainBoardsTest {
                     part.together(),
                     tied ? Set.of(job.boards().get(0).id()) : Set.of()));
         }
-        return with(job, parts);
-    }
-
-    private static Job with(Job job, List<Part> parts) {
-        return new Job(
-                job.name(),
-                job.units(),
-                job.saw(),
-                job.testRip(),
-                job.keep(),
-                job.prices(),
-                job.salvage(),
-                job.labor(),
-                job.stack(),
-                job.rack(),
-                parts,
-                job.limits());
+        return job.withParts(parts);
     }
 
     @Test

@@ -36,19 +36,7 @@ class PlannerTest {
     }
 
     private static Job onOneThread(Job job) {
-        return new Job(
-                job.name(),
-                job.units(),
-                job.saw(),
-                job.testRip(),
-                job.keep(),
-                job.prices(),
-                job.salvage(),
-                job.labor(),
-                job.stack(),
-                job.rack(),
-                job.parts(),
-                new Limits(Optional.empty(), OptionalLong.of(1), OptionalInt.of(1)));
+        return job.withLimits(new Limits(Optional.empty(), OptionalLong.of(1), OptionalInt.of(1)));
     }
 
     /**

@@ -17,18 +17,6 @@ import ripwright.job.Limits;
 record Case(Job job, Optional<BigDecimal> known, long seed) {
     /** The job, to be planned within {@code seconds}. */
     Job within(BigDecimal seconds) {
-        return new Job(
-                job.name(),
-                job.units(),
-                job.saw(),
-                job.testRip(),
-                job.keep(),
-                job.prices(),
-                job.salvage(),
-                job.labor(),
-                job.stack(),
-                job.rack(),
-                job.parts(),
-                new Limits(Optional.of(seconds), OptionalLong.of(seed), OptionalInt.empty()));
+        return job.withLimits(new Limits(Optional.of(seconds), OptionalLong.of(seed), OptionalInt.empty()));
     }
 }

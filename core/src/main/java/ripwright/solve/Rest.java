@@ -33,15 +33,20 @@ record Rest(JobNumbers whole, List<Integer> parts, List<Integer> boards, int[] m
 
     /**
      * The cheapest layouts that make all that is missing, as far as the proof comes; none when it finds none that cost less
-     * than {@code most} millionths together.
+     * than {@code most} millionths together, or a part is tied to certain boards.
      */
     List<PricedLayout> cheapest(long most, BooleanSupplier enough) {
-        if (boards.isEmpty() || parts.isEmpty()) return List.of();
+        if (boards.isEmpty() || parts.isEmpty() || tied()) return List.of();
         Floor floor = Floor.ofWholeBill(new JobNumbers(job()), enough);
         Money known = Money.of(BigDecimal.valueOf(most, 6));
         if (floor.value().compareTo(known) >= 0) return List.of();
         return new Proof(floor, enough)
                 .under(known).layouts().stream().map(this::inWhole).toList();
+    }
+
+    /** Whether a part may come from certain boards only, which need not be among these. */
+    private boolean tied() {
+        return parts.stream().anyMatch(p -> !whole.job().parts().get(p).boards().isEmpty());
     }
 
     private Job job() {

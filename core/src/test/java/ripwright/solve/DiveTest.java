@@ -2,9 +2,13 @@ package ripwright.solve;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.List;
+import java.util.Set;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
+import ripwright.bill.Part;
 import ripwright.bound.Floor;
 import ripwright.job.Job;
 import ripwright.pattern.JobNumbers;
@@ -66,6 +70,27 @@ class DiveTest {
         Floor floor = Floor.ofWholeBill(numbers, () -> false);
         Champion answer = new SmallRecut(numbers, floor, () -> false).better(known, 40, new SplittableRandom(1));
         assertThat(answer.cost()).isEqualByComparingTo(built.best().rounded());
+    }
+
+    @Test
+    void a_part_tied_to_a_board_hinders_neither_a_dive_nor_the_proof_of_a_few_boards() {
+        Job drawn = RandomJobs.random(new SplittableRandom(3), new JobSize(14, 7), Features.NONE);
+        List<Part> parts = new ArrayList<>(drawn.parts());
+        String board = drawn.boards().get(0).id();
+        Part first = parts.get(0);
+        parts.set(
+                0,
+                Part.of(first.name(), first.length(), first.width(), first.thickness())
+                        .count(first.count())
+                        .boards(Set.of(board))
+                        .build());
+        Job job = drawn.withParts(parts);
+        JobNumbers numbers = new JobNumbers(job);
+        Greedy greedy = new Greedy(new Workbench(numbers), () -> false);
+        Floor floor = Floor.ofWholeBill(numbers, () -> false);
+        Champion answer = new Dive(numbers, greedy, floor, () -> false).answer(new SplittableRandom(1));
+        check(job, numbers, answer);
+        check(job, numbers, new SmallRecut(numbers, floor, () -> false).better(answer, 20, new SplittableRandom(1)));
     }
 
     @Test
