@@ -109,7 +109,7 @@ class WidthTrialTest {
 
     @Test
     void every_plan_compared_stands_up_to_replay_at_its_own_width() throws Exception {
-        Job job = job("{ \"seed\": 1 }");
+        Job job = job("{ \"seconds\": 2, \"seed\": 1 }");
         Comparison comparison =
                 new WidthTrial(job, List.of("door"), Planner::plan).compare(WIDTHS, Options.defaults(), count -> {});
         for (Outcome outcome : comparison.outcomes()) {
