@@ -27,6 +27,7 @@ final class Planning {
     private static final int QUICK = 1; // the same, where a better answer comes later
     private static final int MOVES_PER_BLANK = 200;
     private static final int MOST_THREADS = 2;
+    private static final int MOST_PARTS_AFRESH = 50;
     private static final int OTHER_THREADS = 1; // for the search beside a proof
     private static final double SEARCH_BEFORE_PROOF = 0.3; // of the time given; beyond that both go on
     private static final double PROOF_OF_LESS = 0.65; // when a proof is to end that leaves out test blanks
@@ -97,11 +98,21 @@ final class Planning {
     private Champion provenBeside(Champion best, double share) {
         CompletableFuture<Champion> proof = underneath.provenBeside(best, share);
         BooleanSupplier late = clock.until(clock.seconds() * share);
-        Champion searched = search(
-                        everything, Integer.MAX_VALUE, OTHER_THREADS, () -> proof.isDone() || late.getAsBoolean())
-                .best(best.layouts());
+        Champion searched = besideProof(best, () -> proof.isDone() || late.getAsBoolean());
+        if (best.betterThan(searched)) searched = best;
         Champion found = proof.join();
         return found.betterThan(searched) ? found : searched;
+    }
+
+    /**
+     * Goes on from that answer. Where settings are tested it starts afresh as long as the job is small: wood for test blanks
+     * is hard to free in an answer that is packed tight, and another may have some.
+     */
+    private Champion besideProof(Champion best, BooleanSupplier end) {
+        boolean afresh = everything.proving().wanted() && underneath.wanted() <= MOST_PARTS_AFRESH;
+        long seed = job.limits().seed().orElse(0) + (afresh ? 1 : 0);
+        Search search = search(everything, Integer.MAX_VALUE, OTHER_THREADS, seed, end);
+        return afresh ? search.best() : search.best(best.layouts());
     }
 
     /** The plan of those layouts, set in order where that costs nothing. */
@@ -138,12 +149,13 @@ final class Planning {
     /** Until that share of the time given is over. */
     private Search search(int patience, double share) {
         JobNumbers numbers = withheld.equals(Withheld.NOTHING) ? everything : new JobNumbers(job, withheld);
-        return search(numbers, patience, threads(job.limits().threads()), clock.until(clock.seconds() * share));
+        long seed = job.limits().seed().orElse(0);
+        return search(numbers, patience, threads(job.limits().threads()), seed, clock.until(clock.seconds() * share));
     }
 
-    private Search search(JobNumbers numbers, int patience, int threads, BooleanSupplier end) {
+    private Search search(JobNumbers numbers, int patience, int threads, long seed, BooleanSupplier end) {
         Search.Effort effort = new Search.Effort(
-                job.limits().seed().orElse(0),
+                seed,
                 threads,
                 options.mostRecuts() > 0 ? options.mostRecuts() : Long.MAX_VALUE,
                 patience,
