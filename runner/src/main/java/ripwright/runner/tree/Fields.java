@@ -17,6 +17,8 @@ public final class Fields {
     private final Map<String, JsonNode.Member> members;
     private final Set<String> asked = new LinkedHashSet<>();
     private final Set<String> good = new HashSet<>(); // read, and nothing wrong
+    private final Map<String, String> missing =
+            new LinkedHashMap<>(); // what to say of it, unless it is only misspelled
     private final long problemsBefore;
 
     Fields(Value object, Map<String, JsonNode.Member> members) {
@@ -39,7 +41,7 @@ public final class Fields {
     /** What the field of that name says; its absence is a mistake. */
     public <T> T required(String name, Kind<T> kind) {
         Optional<T> read = optional(name, kind);
-        if (read.isEmpty()) wrong(name, "missing. It must be " + kind.expected() + ".");
+        if (read.isEmpty()) missing.put(name, "missing. It must be " + kind.expected() + ".");
         return read.orElseGet(kind::standIn);
     }
 
@@ -79,7 +81,7 @@ public final class Fields {
 
     /** Whether there is an object, and nothing is wrong in it so far. */
     public boolean clean() {
-        return object != null && object.problems() == problemsBefore;
+        return object != null && missing.isEmpty() && object.problems() == problemsBefore;
     }
 
     /** Notes what is wrong with the field of that name. */
@@ -103,13 +105,16 @@ public final class Fields {
         }
     }
 
-    /** Notes every field that was never asked for. */
-    void refuseUnknown() {
+    /** Notes every field that was never asked for, and every required one that none of those is likely meant to be. */
+    void noteUnknownAndMissing() {
         if (object == null) return;
         List<String> known = new ArrayList<>(asked);
         members.forEach((name, member) -> {
             if (asked.contains(name)) return;
-            object.wrongField(name, member.at(), "no such field. " + new Nearest(name, known).sentence());
+            Nearest nearest = new Nearest(name, known);
+            if (nearest.near()) missing.remove(nearest.best());
+            object.wrongField(name, member.at(), "no such field. " + nearest.sentence());
         });
+        missing.forEach(this::wrong);
     }
 }

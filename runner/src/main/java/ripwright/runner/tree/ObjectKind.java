@@ -34,7 +34,7 @@ public abstract class ObjectKind<T> implements Kind<T> {
         return value.fields()
                 .map(fields -> {
                     T read = read(fields);
-                    fields.refuseUnknown();
+                    fields.noteUnknownAndMissing();
                     return read;
                 })
                 .orElseGet(() -> {
