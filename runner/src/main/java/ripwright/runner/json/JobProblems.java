@@ -3,12 +3,15 @@ package ripwright.runner.json;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import ripwright.bill.Part;
 import ripwright.job.Problem;
 import ripwright.runner.tree.Fields;
+import ripwright.runner.tree.Nearest;
 import ripwright.runner.tree.Value;
+import ripwright.stock.Species;
 
 /** Says of what is wrong with a job as a whole where in the file that is, and leaves out what only follows from another mistake. */
 final class JobProblems {
@@ -41,8 +44,32 @@ final class JobProblems {
 
     private void noteEntry(Problem problem, Matcher entry) {
         boolean ofStack = entry.group(1).equals("stack") && entry.group(3) != null;
-        if (ofStack) stack.entries().get(Integer.parseInt(entry.group(2))).wrong(entry.group(3), problem.what());
+        if (ofStack) noteStack(Integer.parseInt(entry.group(2)), entry.group(3), problem.what());
         else job.wrong(entry.group(1), problem.where() + ": " + problem.what());
+    }
+
+    /** A wood without a price may only be misspelled: then that is said, where its name stands. */
+    private void noteStack(int board, String field, String what) {
+        Fields entry = stack.entries().get(board);
+        Species species = stack.boards().get(board).species();
+        Optional<Nearest> meant = field.equals("price") ? likelyMeant(species) : Optional.empty();
+        if (meant.isEmpty()) entry.wrong(field, what);
+        else
+            entry.wrong(
+                    "species",
+                    "No price for \"" + species + "\". " + meant.get().sentence()
+                            + " If not, add it to prices, or give the board its own.");
+    }
+
+    /** The wood with a price that is likely meant. */
+    private Optional<Nearest> likelyMeant(Species species) {
+        Set<String> priced = job.value("prices")
+                .flatMap(Value::fields)
+                .map(prices -> prices.all().keySet())
+                .orElse(Set.of());
+        return priced.isEmpty()
+                ? Optional.empty()
+                : Optional.of(new Nearest(species.name(), priced)).filter(Nearest::near);
     }
 
     /** A stack or bill that could not be read is not also called empty. */

@@ -38,7 +38,7 @@ public final class Nearest {
     }
 
     /** Whether it is likely to be meant. */
-    boolean near() {
+    public boolean near() {
         return distance <= Math.max(1, Math.max(word.length(), best.length()) / 3);
     }
 

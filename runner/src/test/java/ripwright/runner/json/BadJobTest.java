@@ -343,6 +343,22 @@ class BadJobTest {
     }
 
     @Test
+    void a_misspelled_wood_is_told_with_the_one_that_has_a_price() throws IOException {
+        assertThat(JobText.cabinet()
+                        .with("\"prices\": { \"ash\": 6 }", "\"prices\": { \"oak\": 5, \"White ash\": 6 }")
+                        .with(
+                                "\"id\": \"ash-1\", \"species\": \"ash\",",
+                                "\"id\": \"ash-1\", \"count\": 2, \"species\": \"whte ash\",")
+                        .mistakes())
+                .isEqualTo("""
+                        cabinet.job.json: 1 mistake, nothing was planned.
+                          $.stack[0].species   No price for "whte ash". Did you mean "White ash"? If not, add it to prices, or give the board its own.
+                            11:45 | { "id": "ash-1", "count": 2, "species": "whte ash", "thickness": "3/4", "width": 6, "length": 72
+                                  |                                         ^
+                        """);
+    }
+
+    @Test
     void numbers_out_of_all_reason_are_refused_before_they_are_reckoned_with() throws IOException {
         assertThat(JobText.cabinet()
                         .with("\"tries\": 1", "\"tries\": 1e999999999")
