@@ -3,6 +3,7 @@ package ripwright.runner.cli;
 import java.io.IOException;
 import java.math.BigDecimal;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -102,10 +103,12 @@ final class ResumeCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         try (Interruption interruption = new Interruption()) {
-            Job begun = JobReader.read(job.orElseGet(() -> ResumedFiles.jobOf(plan)));
             Plan planned = PlanReader.read(plan);
+            ReportFile file = ReportFile.read(report, planned.units());
+            Path from = job.orElseGet(() -> ResumedFiles.jobOf(plan));
+            if (job.isEmpty() && Files.notExists(from)) return noJob(from).number();
+            Job begun = JobReader.read(from);
             if (!holds(begun, planned)) return ExitCode.BAD_INPUT.number();
-            ReportFile file = ReportFile.read(report, begun.units());
             return resumed(begun, planned, file, interruption).number();
         } catch (WrongInputException e) {
             terminal.err().print(e.text("nothing was resumed"));
@@ -114,6 +117,13 @@ final class ResumeCommand implements Callable<Integer> {
             terminal.err().println(plan + ": nothing was resumed: " + PlanFiles.reason(e) + ".");
             return ExitCode.BAD_INPUT.number();
         }
+    }
+
+    private ExitCode noJob(Path beside) {
+        terminal.err()
+                .println(plan + ": nothing was resumed. There is no " + beside
+                        + ". Name the job that was planned: --job FILE.");
+        return ExitCode.BAD_INPUT;
     }
 
     private boolean holds(Job begun, Plan planned) {

@@ -153,6 +153,34 @@ class ResumeCommandTest {
     }
 
     @Test
+    void a_plan_or_report_that_is_not_there_is_told_before_a_job_is_looked_for() throws IOException {
+        Shop shop = new Shop(folder, Planner::plan);
+        assertThat(shop.run("resume", "FOLDER/a.json", "FOLDER/b.json")).isEqualTo(2);
+        Files.copy(PLAN, folder.resolve("a.json"));
+        assertThat(shop.run("resume", "FOLDER/a.json", "FOLDER/b.json")).isEqualTo(2);
+        assertThat(shop.err()).isEqualTo("""
+                FOLDER/a.json: 1 mistake, nothing was resumed.
+                  $   there is no such file.
+                FOLDER/b.json: 1 mistake, nothing was resumed.
+                  $   there is no such file.
+                """);
+    }
+
+    @Test
+    void a_job_that_is_not_beside_its_plan_is_asked_for() throws IOException {
+        Shop shop = new Shop(folder, Planner::plan);
+        Files.copy(PLAN, folder.resolve("a.plan.json"));
+        assertThat(shop.run(
+                        "resume",
+                        "FOLDER/a.plan.json",
+                        SAMPLE.resolve("knot-found.report.json").toString()))
+                .isEqualTo(2);
+        assertThat(shop.err()).isEqualTo("""
+                FOLDER/a.plan.json: nothing was resumed. There is no FOLDER/a.job.json. Name the job that was planned: --job FILE.
+                """);
+    }
+
+    @Test
     void a_plan_of_another_job_is_refused() throws IOException {
         Shop shop = new Shop(folder, (job, options) -> {
             throw new AssertionError("planned");
