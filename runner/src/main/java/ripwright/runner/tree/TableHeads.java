@@ -55,7 +55,8 @@ final class TableHeads {
                         source,
                         "row " + row,
                         cells.get(0).at(),
-                        "no column for " + column.names().get(0) + "; add one that is called so.");
+                        "There is no column \"" + column.names().get(0)
+                                + "\". Write that name above the column that it is, " + "or add one.");
     }
 
     /** How many of those cells name a column: the more, the likelier this is the row that does. */

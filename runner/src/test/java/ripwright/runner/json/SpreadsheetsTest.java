@@ -277,7 +277,7 @@ class SpreadsheetsTest {
                 B,ash,3/4,6,72,2
                 """, "Part,Count,Length\ndoor,2,24\n")).isEqualTo("""
                 stack.csv: 4 mistakes, nothing was planned.
-                  row 1                          no column for straight edges; add one that is called so.
+                  row 1                          There is no column "straight edges". Write that name above the column that it is, or add one.
                     1:1 | Board,Species,Thicknes,Width (cm),Length,wide
                         | ^
                   row 1, column C (Thicknes)     no such column. Did you mean "thickness"?
@@ -290,10 +290,10 @@ class SpreadsheetsTest {
                     1:42 | Board,Species,Thicknes,Width (cm),Length,wide
                          |                                          ^
                 bill.csv: 2 mistakes.
-                  row 1   no column for width; add one that is called so.
+                  row 1   There is no column "width". Write that name above the column that it is, or add one.
                     1:1 | Part,Count,Length
                         | ^
-                  row 1   no column for thickness; add one that is called so.
+                  row 1   There is no column "thickness". Write that name above the column that it is, or add one.
                     1:1 | Part,Count,Length
                         | ^
                 """);
