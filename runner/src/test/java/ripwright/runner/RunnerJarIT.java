@@ -57,7 +57,7 @@ class RunnerJarIT {
         assertThat(folder.resolve("out")).isEmptyFile();
         assertThat(folder.resolve("err")).hasContent("""
                 nowhere.job.json: 1 mistake, nothing was planned.
-                  $   there is no such file.
+                  there is no such file.
                 """);
     }
 

@@ -43,8 +43,10 @@ final class MistakeText {
                 column = Math.max(column, mistake.path().length());
         for (Mistake mistake : mistakes) {
             String path = mistake.path();
-            text.append("  ").append(path).append(" ".repeat(Math.max(0, column - path.length())));
-            text.append("   ").append(mistake.what()).append('\n');
+            String padding = " ".repeat(Math.max(0, column - path.length()) + 3);
+            boolean whole = mistake.spot().isEmpty(); // of a file as a whole, its name has said where
+            text.append("  ").append(whole ? "" : path + padding);
+            text.append(mistake.what()).append('\n');
             mistake.spot().ifPresent(spot -> excerpt(spot, text));
         }
     }

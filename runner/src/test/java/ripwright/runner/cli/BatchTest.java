@@ -112,7 +112,7 @@ class BatchTest {
         assertThat(shop.run("plan", "FOLDER/empty", "FOLDER/a.job.json")).isEqualTo(2);
         assertThat(shop.err()).contains("""
                 FOLDER/empty: 1 mistake, nothing was planned.
-                  $   no file in this folder ends with .job.json.
+                  no file in this folder ends with .job.json.
                 """);
         assertThat(folder.resolve("a.plan.json")).exists();
     }

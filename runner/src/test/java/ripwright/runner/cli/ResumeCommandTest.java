@@ -160,9 +160,9 @@ class ResumeCommandTest {
         assertThat(shop.run("resume", "FOLDER/a.json", "FOLDER/b.json")).isEqualTo(2);
         assertThat(shop.err()).isEqualTo("""
                 FOLDER/a.json: 1 mistake, nothing was resumed.
-                  $   there is no such file.
+                  there is no such file.
                 FOLDER/b.json: 1 mistake, nothing was resumed.
-                  $   there is no such file.
+                  there is no such file.
                 """);
     }
 

@@ -107,7 +107,7 @@ class RipwrightTest {
                 .isEqualTo(2);
         assertThat(shop.err()).isEqualTo("""
                 FOLDER/cabinet.plan.json: 1 mistake, nothing was replayed.
-                  $   the file is empty; it must hold one JSON object.
+                  the file is empty; it must hold one JSON object.
                 """);
     }
 }

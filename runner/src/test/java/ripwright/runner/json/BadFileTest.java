@@ -41,7 +41,7 @@ class BadFileTest {
     void no_file() {
         assertThat(mistakes()).isEqualTo("""
                 FOLDER/cabinet.job.json: 1 mistake, nothing was planned.
-                  $   there is no such file.
+                  there is no such file.
                 """);
     }
 
@@ -50,7 +50,7 @@ class BadFileTest {
         Files.createDirectory(file);
         assertThat(mistakes()).isEqualTo("""
                 FOLDER/cabinet.job.json: 1 mistake, nothing was planned.
-                  $   this is a directory; it must be a file.
+                  this is a directory; it must be a file.
                 """);
     }
 
@@ -58,7 +58,7 @@ class BadFileTest {
     void an_empty_file() throws IOException {
         assertThat(mistakes("")).isEqualTo("""
                 FOLDER/cabinet.job.json: 1 mistake, nothing was planned.
-                  $   the file is empty; it must hold one JSON object.
+                  the file is empty; it must hold one JSON object.
                 """);
     }
 
@@ -69,7 +69,7 @@ class BadFileTest {
         }
         assertThat(mistakes()).isEqualTo("""
                 FOLDER/cabinet.job.json: 1 mistake, nothing was planned.
-                  $   the file is over 64 MB; the largest job has fewer.
+                  the file is over 64 MB; the largest job has fewer.
                 """);
     }
 
@@ -161,7 +161,7 @@ class BadFileTest {
         Files.write(file, JobText.CABINET.getBytes(StandardCharsets.UTF_16));
         assertThat(mistakes()).isEqualTo("""
                 FOLDER/cabinet.job.json: 1 mistake, nothing was planned.
-                  $   the file is UTF-16; save it as UTF-8.
+                  the file is UTF-16; save it as UTF-8.
                 """);
     }
 

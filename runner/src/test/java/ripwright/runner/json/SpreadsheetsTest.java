@@ -303,7 +303,7 @@ class SpreadsheetsTest {
     void files_that_are_no_tables_are_told() throws IOException {
         assertThat(mistakes("", "{ \"parts\": [] }\n")).isEqualTo("""
                 stack.csv: 1 mistake, nothing was planned.
-                  table   the file is empty; it must hold a row of column heads.
+                  the file is empty; it must hold a row of column heads.
                 bill.csv: 1 mistake.
                   row 1   no column heads found; there must be a row with part, count, length, width, thickness, in any order.
                     1:1 | { "parts": [] }
@@ -340,7 +340,7 @@ class SpreadsheetsTest {
                         2:3 | fr
                             |   ^
                     bill.csv: 1 mistake.
-                      table   the file is UTF-16; save it as UTF-8.
+                      the file is UTF-16; save it as UTF-8.
                     """);
         }
     }
@@ -371,7 +371,7 @@ class SpreadsheetsTest {
                         9:14 | "salvage": 2
                              |            ^
                     nowhere.csv: 1 mistake.
-                      table   there is no such file.
+                      there is no such file.
                     """);
         }
     }
