@@ -88,7 +88,8 @@ public final class Ripwright implements Runnable {
                 Or plan a job file of your own:
                   java -jar ripwright.jar plan lockers.job.json
 
-                It writes lockers.plan.json and lockers.sheet.html. Open the sheet, or print it, and start cutting.
+                It writes lockers.plan.json and lockers.sheet.html. Open the sheet, or print it, and read its cautions first:
+                the saws' manuals go before it. Then start cutting.
                 More: java -jar ripwright.jar --help
                 """);
     }
