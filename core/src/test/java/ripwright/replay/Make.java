@@ -163,6 +163,12 @@ final class Make {
             return this;
         }
 
+        /** The only one. */
+        Step only() {
+            if (steps.size() != 1) throw new IllegalStateException(steps.size() + " steps");
+            return steps.get(0);
+        }
+
         List<Step> list() {
             return List.copyOf(steps);
         }
