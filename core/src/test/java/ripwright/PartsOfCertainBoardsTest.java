@@ -22,19 +22,9 @@ class PartsOfCertainBoardsTest {
         List<Part> parts = new ArrayList<>();
         for (Part part : job.parts()) {
             boolean tied = parts.size() % 2 == 0;
-            parts.add(new Part(
-                    part.name(),
-                    part.count(),
-                    part.length(),
-                    part.width(),
-                    part.thickness(),
-                    part.species(),
-                    part.face(),
-                    part.sneakUp(),
-                    part.edgeAllowance(),
-                    part.fitted(),
-                    part.together(),
-                    tied ? Set.of(job.boards().get(0).id()) : Set.of()));
+            parts.add(part.toBuilder()
+                    .boards(tied ? Set.of(job.boards().get(0).id()) : Set.of())
+                    .build());
         }
         return job.withParts(parts);
     }

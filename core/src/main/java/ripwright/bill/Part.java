@@ -67,14 +67,26 @@ public record Part(
 
     /** The same line for that many. */
     public Part times(int count) {
-        return new Part(
-                name, count, length, width, thickness, species, face, sneakUp, edgeAllowance, fitted, together, boards);
+        return toBuilder().count(count).build();
     }
 
     /** The same line at that finished width. */
     public Part ofWidth(Length width) {
-        return new Part(
-                name, count, length, width, thickness, species, face, sneakUp, edgeAllowance, fitted, together, boards);
+        return toBuilder().width(width).build();
+    }
+
+    /** The same line, to be altered. */
+    public Builder toBuilder() {
+        Builder builder = new Builder(name, length, width, thickness);
+        builder.count = count;
+        builder.species = species;
+        builder.face = face;
+        builder.sneakUp = sneakUp;
+        builder.edgeAllowance = edgeAllowance;
+        builder.fitted = fitted;
+        builder.together = together;
+        builder.boards = boards;
+        return builder;
     }
 
     /** How long its blank is: finished length and sneak-up oversize. */
@@ -105,9 +117,9 @@ public record Part(
     /** Builds a part from a plain one. */
     public static final class Builder {
         private final String name;
-        private final Length length;
-        private final Length width;
         private final Length thickness;
+        private Length length;
+        private Length width;
         private int count = 1;
         private Set<Species> species = Set.of();
         private Face face = Face.HIDDEN;
@@ -127,6 +139,18 @@ public record Part(
         /** That many. */
         public Builder count(int count) {
             this.count = count;
+            return this;
+        }
+
+        /** Of that finished length. */
+        public Builder length(Length length) {
+            this.length = length;
+            return this;
+        }
+
+        /** Of that finished width. */
+        public Builder width(Length width) {
+            this.width = width;
             return this;
         }
 
@@ -162,7 +186,12 @@ public record Part(
 
         /** From one board with all others of that group. */
         public Builder together(String group) {
-            this.together = Optional.of(group);
+            return together(Optional.of(group));
+        }
+
+        /** From one board with all others of that group; from any boards without one. */
+        public Builder together(Optional<String> group) {
+            this.together = group;
             return this;
         }
 

@@ -66,7 +66,10 @@ final class Groups {
         boolean tied = !letGo && (begun.isPresent() || planned.isPresent());
         if (anywhere) possible.add(part);
         else if (ids.isEmpty()) impossible.put(part.name(), part.count());
-        else possible.add(from(part, ids, tied ? Optional.empty() : group));
+        else {
+            Optional<String> together = tied ? Optional.empty() : group;
+            possible.add(part.toBuilder().boards(ids).together(together).build());
+        }
     }
 
     /** The pieces in hand that the part may come from, of those boards alone if any are named. */
@@ -77,21 +80,5 @@ final class Groups {
             if (there && part.mayComeFrom(piece.board()) && piece.gives(part)) ids.add(id);
         });
         return ids;
-    }
-
-    private static Part from(Part part, Set<String> boards, Optional<String> together) {
-        return new Part(
-                part.name(),
-                part.count(),
-                part.length(),
-                part.width(),
-                part.thickness(),
-                part.species(),
-                part.face(),
-                part.sneakUp(),
-                part.edgeAllowance(),
-                part.fitted(),
-                together,
-                boards);
     }
 }

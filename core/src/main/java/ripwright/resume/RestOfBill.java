@@ -42,19 +42,10 @@ final class RestOfBill {
         else
             parts.put(
                     part.name(),
-                    new Part(
-                            part.name(),
-                            part.count(),
-                            change.length().orElse(part.length()),
-                            change.width().orElse(part.width()),
-                            part.thickness(),
-                            part.species(),
-                            part.face(),
-                            part.sneakUp(),
-                            part.edgeAllowance(),
-                            part.fitted(),
-                            part.together(),
-                            part.boards()));
+                    part.toBuilder()
+                            .length(change.length().orElse(part.length()))
+                            .width(change.width().orElse(part.width()))
+                            .build());
     }
 
     /** How many of a part are made and good. */
