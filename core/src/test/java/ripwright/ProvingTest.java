@@ -4,12 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.SplittableRandom;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import ripwright.job.Job;
-import ripwright.job.Keep;
-import ripwright.measure.Length;
 import ripwright.measure.Money;
 import ripwright.pattern.JobNumbers;
 import ripwright.pattern.Layout;
@@ -20,6 +17,7 @@ import ripwright.saw.TestRip;
 import ripwright.sequence.NoTestWoodException;
 import ripwright.sequence.Sequencer;
 import ripwright.testing.HandRule;
+import ripwright.testing.JobBuilder;
 import ripwright.testing.RandomJobs;
 import ripwright.testing.Seeds;
 
@@ -30,7 +28,7 @@ class ProvingTest {
     @Test
     void the_search_finds_no_wood_where_the_plan_finds_none() {
         int[] proved = new int[2];
-        Seeds.each(400, ProvingTest::proved, job -> {
+        Seeds.each(400, RandomJobs::proved, job -> {
             List<Layout> layouts = HandRule.plan(job);
             boolean found = proving(job, layouts).missing() == 0;
             assertThat(found).isEqualTo(plan(job, layouts).isPresent());
@@ -44,11 +42,11 @@ class ProvingTest {
     @Test
     void the_search_reckons_about_what_the_plan_pays() {
         int[] alike = new int[2];
-        Seeds.each(400, ProvingTest::proved, job -> {
+        Seeds.each(400, RandomJobs::proved, job -> {
             List<Layout> layouts = HandRule.plan(job);
             Optional<Plan> plan = plan(job, layouts);
             if (plan.isEmpty()) return;
-            long untested = plan(with(job, TestRip.NONE, job.keep()), layouts)
+            long untested = plan(JobBuilder.like(job).testRip(TestRip.NONE).build(), layouts)
                     .orElseThrow()
                     .cost()
                     .net()
@@ -82,31 +80,5 @@ class ProvingTest {
         } catch (NoTestWoodException e) {
             return Optional.empty();
         }
-    }
-
-    private static Job proved(SplittableRandom random, int size) {
-        Job job = RandomJobs.growing(random, size);
-        Keep keep = new Keep(inches(random.nextInt(15, 45)), inches(random.nextInt(1, 6)));
-        return with(job, new TestRip(job.testRip().length(), random.nextInt(1, 4)), keep);
-    }
-
-    private static Length inches(int inches) {
-        return Length.inches(String.valueOf(inches));
-    }
-
-    private static Job with(Job job, TestRip testRip, Keep keep) {
-        return new Job(
-                job.name(),
-                job.units(),
-                job.saw(),
-                testRip,
-                keep,
-                job.prices(),
-                job.salvage(),
-                job.labor(),
-                job.stack(),
-                job.rack(),
-                job.parts(),
-                job.limits());
     }
 }

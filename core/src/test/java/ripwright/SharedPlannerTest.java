@@ -202,19 +202,7 @@ class SharedPlannerTest {
     }
 
     private static Job with(Job job, String name, List<Part> parts) {
-        return new Job(
-                name,
-                job.units(),
-                job.saw(),
-                job.testRip(),
-                job.keep(),
-                job.prices(),
-                job.salvage(),
-                job.labor(),
-                job.stack(),
-                job.rack(),
-                parts,
-                job.limits());
+        return JobBuilder.like(job, name, job.rack(), parts).build();
     }
 
     @Test

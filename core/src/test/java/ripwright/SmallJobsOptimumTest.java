@@ -3,7 +3,6 @@ package ripwright;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.math.BigDecimal;
-import java.util.Optional;
 import java.util.SplittableRandom;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -14,6 +13,7 @@ import ripwright.saw.TestRip;
 import ripwright.testing.CpSatOptimum;
 import ripwright.testing.Feature;
 import ripwright.testing.Features;
+import ripwright.testing.JobBuilder;
 import ripwright.testing.JobSize;
 import ripwright.testing.Optimum;
 import ripwright.testing.RandomJobs;
@@ -74,18 +74,6 @@ class SmallJobsOptimumTest {
                 labor.settingMinutes().add(labor.ripMinutes()),
                 labor.ripMinutes(),
                 labor.crosscutMinutes());
-        return new Job(
-                job.name(),
-                job.units(),
-                job.saw(),
-                TestRip.NONE,
-                job.keep(),
-                job.prices(),
-                job.salvage(),
-                Optional.of(paid),
-                job.stack(),
-                job.rack(),
-                job.parts(),
-                job.limits());
+        return JobBuilder.like(job).testRip(TestRip.NONE).labor(paid).build();
     }
 }

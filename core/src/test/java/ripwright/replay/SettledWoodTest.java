@@ -16,6 +16,7 @@ import ripwright.settle.Settling;
 import ripwright.stock.Board;
 import ripwright.testing.Feature;
 import ripwright.testing.Features;
+import ripwright.testing.JobBuilder;
 import ripwright.testing.JobSize;
 import ripwright.testing.RandomJobs;
 import ripwright.testing.Seeds;
@@ -53,18 +54,8 @@ class SettledWoodTest {
 
     /** Test blanks are cut from leftovers, and so left out here; replay has them. */
     private static Job untested(Job job) {
-        return new Job(
-                job.name(),
-                job.units(),
-                job.saw(),
-                new TestRip(job.testRip().length(), 0),
-                job.keep(),
-                job.prices(),
-                job.salvage(),
-                job.labor(),
-                job.stack(),
-                job.rack(),
-                job.parts(),
-                job.limits());
+        return JobBuilder.like(job)
+                .testRip(new TestRip(job.testRip().length(), 0))
+                .build();
     }
 }

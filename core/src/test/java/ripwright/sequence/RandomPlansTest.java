@@ -10,14 +10,13 @@ import java.util.SplittableRandom;
 import org.apache.commons.numbers.fraction.BigFraction;
 import org.junit.jupiter.api.Test;
 import ripwright.job.Job;
-import ripwright.job.Keep;
-import ripwright.measure.Length;
 import ripwright.measure.Money;
 import ripwright.pattern.Layout;
 import ripwright.plan.Plan;
 import ripwright.replay.Replay;
 import ripwright.saw.TestRip;
 import ripwright.testing.HandRule;
+import ripwright.testing.JobBuilder;
 import ripwright.testing.LayoutCost;
 import ripwright.testing.RandomJobs;
 import ripwright.testing.Seeds;
@@ -78,16 +77,9 @@ class RandomPlansTest {
         });
     }
 
-    /** A drawn job, every other one with tests and with offcuts kept only when they are large, so that waste is. */
+    /** A drawn job, every other one with all settings tested. */
     private static Job proved(SplittableRandom random, int size) {
-        Job job = RandomJobs.growing(random, size);
-        if (random.nextBoolean()) return job;
-        Keep keep = new Keep(inches(random.nextInt(15, 45)), inches(random.nextInt(1, 6)));
-        return with(job, new TestRip(job.testRip().length(), random.nextInt(1, 4)), keep);
-    }
-
-    private static Length inches(int inches) {
-        return Length.inches(String.valueOf(inches));
+        return random.nextBoolean() ? RandomJobs.growing(random, size) : RandomJobs.proved(random, size);
     }
 
     /** Empty when the hand rule leaves no wood to prove a setting on. */
@@ -100,22 +92,6 @@ class RandomPlansTest {
     }
 
     private static Job untested(Job job) {
-        return with(job, TestRip.NONE, job.keep());
-    }
-
-    private static Job with(Job job, TestRip testRip, Keep keep) {
-        return new Job(
-                job.name(),
-                job.units(),
-                job.saw(),
-                testRip,
-                keep,
-                job.prices(),
-                job.salvage(),
-                job.labor(),
-                job.stack(),
-                job.rack(),
-                job.parts(),
-                job.limits());
+        return JobBuilder.like(job).testRip(TestRip.NONE).build();
     }
 }

@@ -14,6 +14,7 @@ import ripwright.job.Job;
 import ripwright.plan.Plan;
 import ripwright.replay.Replay;
 import ripwright.stock.Board;
+import ripwright.testing.JobBuilder;
 import ripwright.testing.RandomJobs;
 import ripwright.testing.Seeds;
 
@@ -66,19 +67,7 @@ class SettlingTest {
     }
 
     private static Job onRack(Job job, List<Board> rack) {
-        return new Job(
-                job.name(),
-                job.units(),
-                job.saw(),
-                job.testRip(),
-                job.keep(),
-                job.prices(),
-                job.salvage(),
-                job.labor(),
-                job.stack(),
-                rack,
-                job.parts(),
-                job.limits());
+        return JobBuilder.like(job, job.name(), rack, job.parts()).build();
     }
 
     private static List<Board> shuffled(List<Board> rack, SplittableRandom random) {

@@ -50,6 +50,29 @@ public final class JobBuilder {
         prices.put(new Species(MAPLE), new BigDecimal("8"));
     }
 
+    /** The same job as that one, to be altered; boards and parts are added to its own. */
+    public static JobBuilder like(Job job) {
+        return like(job, job.name(), job.rack(), job.parts());
+    }
+
+    /** The same job as that one, but for its name, rack and bill. */
+    public static JobBuilder like(Job job, String name, List<Board> rack, List<Part> parts) {
+        JobBuilder builder = new JobBuilder(name);
+        builder.prices.clear();
+        builder.prices.putAll(job.prices());
+        builder.stack.addAll(job.stack());
+        builder.rack.addAll(rack);
+        builder.parts.addAll(parts);
+        builder.units = job.units();
+        builder.saw = job.saw();
+        builder.testRip = job.testRip();
+        builder.keep = job.keep();
+        builder.salvage = job.salvage();
+        builder.labor = job.labor();
+        builder.limits = job.limits();
+        return builder;
+    }
+
     /** A clear maple board, 3/4 in thick, to be altered or added as it is. */
     public static Board.Builder maple(String id, String width, String length) {
         return Board.measured(id, MAPLE, THICKNESS, Length.inches(width), Length.inches(length));

@@ -6,7 +6,9 @@ import java.util.Set;
 import java.util.SplittableRandom;
 import ripwright.bill.Part;
 import ripwright.job.Job;
+import ripwright.job.Keep;
 import ripwright.measure.Length;
+import ripwright.saw.TestRip;
 import ripwright.stock.Board;
 import ripwright.stock.Species;
 
@@ -46,6 +48,21 @@ public final class RandomJobs {
     public static Job growing(SplittableRandom random, int size) {
         JobSize grown = new JobSize(random.nextInt(1, size + 2), random.nextInt(1, 2 + size / 3));
         return random(random, grown, Features.some(random));
+    }
+
+    /** The same with every setting tested, and offcuts kept only when they are large, so that there is waste. */
+    public static Job proved(SplittableRandom random, int size) {
+        Job job = growing(random, size);
+        Keep keep = new Keep(inches(random.nextInt(15, 45)), inches(random.nextInt(1, 6)));
+        TestRip testRip = new TestRip(job.testRip().length(), random.nextInt(1, 4));
+        return JobBuilder.like(job)
+                .testRip(testRip)
+                .offcuts(keep, job.salvage())
+                .build();
+    }
+
+    private static Length inches(int inches) {
+        return Length.inches(String.valueOf(inches));
     }
 
     static double meanLength(JobSize size) {

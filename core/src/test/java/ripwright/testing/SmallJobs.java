@@ -21,19 +21,12 @@ public final class SmallJobs {
                 random.nextInt(1, MOST_BOARDS + 1 - (features.has(Feature.RACK) ? 1 : 0)));
         Job job = RandomJobs.random(random, size, solvable, GRID);
         if (job.boards().size() <= MOST_BOARDS) return job;
-        return new Job(
-                job.name(),
-                job.units(),
-                job.saw(),
-                job.testRip(),
-                job.keep(),
-                job.prices(),
-                job.salvage(),
-                job.labor(),
-                job.stack(),
-                job.rack().subList(0, MOST_BOARDS - job.stack().size()),
-                job.parts(),
-                job.limits());
+        return JobBuilder.like(
+                        job,
+                        job.name(),
+                        job.rack().subList(0, MOST_BOARDS - job.stack().size()),
+                        job.parts())
+                .build();
     }
 
     /** A constructed one; the same are left off, and the rack. */
