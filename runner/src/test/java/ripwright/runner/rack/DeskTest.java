@@ -6,76 +6,20 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Stream;
-import org.junit.jupiter.api.BeforeAll;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import ripwright.measure.Length;
 import ripwright.measure.Unit;
-import ripwright.plan.CutBoard;
 import ripwright.runner.disk.Disk;
 import ripwright.runner.disk.LockFile;
 import ripwright.runner.json.JobReader;
-import ripwright.runner.json.PlanReader;
 import ripwright.runner.json.Rack;
-import ripwright.runner.json.RackReader;
 import ripwright.runner.json.RackWriter;
 import ripwright.runner.tree.WrongInputException;
 import ripwright.settle.Settlement;
 import ripwright.stock.Board;
 
-class DeskTest {
-    /** A shelf that the offcuts which the coat rack leaves are enough for; it has a board of its own too. */
-    private static final String SHELF = ShopFolder.JOB
-            .replace("Coat rack", "Shelf")
-            .replaceAll(
-                    "(?s)\"stack\": \\[.*?\\]",
-                    "\"stack\": [ { \"id\": \"Z\", \"species\": \"ash\", \"thickness\": \"3/4\","
-                            + " \"width\": 2, \"length\": 14, \"straightEdges\": 2 } ]")
-            .replaceAll(
-                    "(?s)\"parts\": \\[.*\\]",
-                    "\"parts\": [ { \"name\": \"slat\", \"count\": 4, \"length\": 9.5,"
-                            + " \"width\": 2, \"thickness\": \"3/4\", \"species\": \"ash\", \"face\": \"hidden\" } ]");
-
-    @TempDir
-    private static Path planned;
-
-    @TempDir
-    private Path folder;
-
-    private static ShopFolder fresh;
-    private ShopFolder shop;
-
-    @BeforeAll
-    static void plan() throws IOException, WrongInputException {
-        fresh = ShopFolder.planned(planned, ShopFolder.RACK, ShopFolder.JOB);
-    }
-
-    @BeforeEach
-    void copy() throws IOException {
-        shop = fresh.copy(folder.resolve("shop"));
-    }
-
-    private Rack rack() throws WrongInputException {
-        return RackReader.read(shop.rack());
-    }
-
-    private List<String> ids() throws WrongInputException {
-        return rack().offcuts().stream().map(Board::id).toList();
-    }
-
-    private List<String> refused(ShopFolder.Work work) throws IOException, WrongInputException {
-        Map<String, String> before = shop.books();
-        List<String> reasons = ShopFolder.refusal(work);
-        assertThat(shop.books()).isEqualTo(before);
-        return reasons.stream()
-                .map(reason -> reason.replace(folder.toString(), "FOLDER"))
-                .toList();
-    }
-
+class DeskTest extends AtADesk {
     @Test
     void what_is_consumed_leaves_and_what_is_left_enters() throws IOException, WrongInputException, RefusedException {
         Settlement booked = shop.settle(Disk.REAL).entry().settlement();
@@ -97,27 +41,6 @@ class DeskTest {
     void the_rack_as_it_was_is_kept_beside_it() throws IOException, WrongInputException, RefusedException {
         shop.settle(Disk.REAL);
         assertThat(shop.files()).containsEntry("rack.last.json", ShopFolder.RACK);
-    }
-
-    @Test
-    void taken_back_all_files_are_byte_for_byte_what_they_were()
-            throws IOException, WrongInputException, RefusedException {
-        shop.settle(Disk.REAL);
-        shop.unsettle(Disk.REAL);
-        assertThat(shop.books()).isEqualTo(fresh.books());
-    }
-
-    @Test
-    void a_rack_that_the_first_booking_made_is_gone_when_it_is_taken_back()
-            throws IOException, WrongInputException, RefusedException {
-        Path plan = shop.plan("alone", ShopFolder.JOB.replace("\"rack\": \"rack.json\",", ""));
-        Files.delete(shop.rack());
-        Map<String, String> before = shop.books();
-        shop.settle(plan, Disk.REAL);
-        assertThat(ids()).isNotEmpty();
-        assertThat(rack().units()).isEqualTo(Unit.INCH);
-        new Desk(shop.rack(), Disk.REAL).unsettle(plan);
-        assertThat(shop.books()).isEqualTo(before);
     }
 
     @Test
@@ -201,55 +124,6 @@ class DeskTest {
     }
 
     @Test
-    void a_plan_whose_offcuts_a_later_one_took_is_not_taken_back_before_that_one()
-            throws IOException, WrongInputException, RefusedException {
-        shop.settle(Disk.REAL);
-        Map<String, String> between = shop.books();
-        Path shelf = shop.plan("shelf", SHELF);
-        shop.settle(shelf, Disk.REAL);
-        assertThat(refused(() -> shop.unsettle(Disk.REAL)))
-                .isNotEmpty()
-                .allMatch(reason -> reason.endsWith(
-                        "is cut: \"Shelf\", booked on 2026-10-01 (shelf.plan.json), took it. Unsettle that first."));
-        new Desk(shop.rack(), Disk.REAL).unsettle(shelf);
-        assertThat(shop.books()).containsAllEntriesOf(between);
-        shop.unsettle(Disk.REAL);
-        assertThat(shop.books()).containsAllEntriesOf(fresh.books()).doesNotContainKey("rack.book.json");
-    }
-
-    @Test
-    void a_plan_that_nothing_later_needs_is_taken_back_from_under_others()
-            throws IOException, WrongInputException, RefusedException {
-        String job = ShopFolder.JOB.replace("\"rack\": \"rack.json\",", "");
-        Path alone = shop.plan("alone", job.replace("Coat rack", "Alone").replace("\"A", "\"C"));
-        shop.settle(alone, Disk.REAL);
-        List<Board> after = rack().offcuts();
-        shop.settle(Disk.REAL);
-        List<String> kept = ids();
-        new Desk(shop.rack(), Disk.REAL).unsettle(alone);
-        assertThat(ids()).hasSize(kept.size() - (after.size() - 3));
-        shop.unsettle(Disk.REAL);
-        assertThat(ids()).containsExactly("R1", "R2", "R3");
-    }
-
-    @Test
-    void what_is_not_booked_is_not_taken_back() throws IOException, WrongInputException {
-        assertThat(refused(() -> shop.unsettle(Disk.REAL))).containsExactly("This plan is not booked.");
-    }
-
-    @Test
-    void where_another_plan_of_the_job_is_booked_that_is_said()
-            throws IOException, WrongInputException, RefusedException {
-        shop.settle(Disk.REAL);
-        Files.writeString(
-                shop.plan(), Files.readString(shop.plan()).replaceFirst("\"minutes\": [0-9.]+", "\"minutes\": 1.00"));
-        assertThat(refused(() -> shop.unsettle(Disk.REAL)))
-                .containsExactly(
-                        "This plan is not booked; another one of the same job is: \"Coat rack\", booked on 2026-10-01"
-                                + " (coats.plan.json), and only that one can be taken back.");
-    }
-
-    @Test
     void a_plan_that_is_not_right_is_not_booked() throws IOException, WrongInputException {
         Files.writeString(
                 shop.plan(), Files.readString(shop.plan()).replaceFirst("\"minutes\": [0-9.]+", "\"minutes\": 1.00"));
@@ -323,19 +197,6 @@ class DeskTest {
     }
 
     @Test
-    void boards_left_that_somebody_has_worked_on_stay() throws IOException, WrongInputException, RefusedException {
-        shop.settle(Disk.REAL);
-        Path left = folder.resolve("shop/coats.left.json");
-        Files.writeString(left, "mine");
-        assertThat(shop.unsettle(Disk.REAL).kept()).isPresent();
-        assertThat(left).hasContent("mine");
-        assertThat(refused(() -> shop.settle(Disk.REAL)))
-                .containsExactly(
-                        "FOLDER/shop/coats.left.json is in the way: the boards left go there. Move it somewhere else,"
-                                + " or give it another name.");
-    }
-
-    @Test
     void a_rack_in_millimeters_takes_offcuts_of_a_job_in_inches_exactly()
             throws IOException, WrongInputException, RefusedException {
         Rack inches = rack();
@@ -355,56 +216,5 @@ class DeskTest {
         assertThat(Files.isSymbolicLink(shop.rack())).isTrue();
         assertThat(real).content().contains("2026-10-01");
         assertThat(folder.resolve("elsewhere/shelf.book.json")).exists();
-    }
-
-    /** The rest of a coat rack that was begun: a section and the boards that are whole. */
-    private static final String REST = ShopFolder.JOB
-            .replace("Coat rack", "Coat rack, resumed")
-            .replace("\"rack\": \"rack.json\",", "")
-            .replaceAll(
-                    "(?s)\"stack\": \\[.*?\\]",
-                    "\"stack\": [ { \"id\": \"A1/1\", \"species\": \"ash\", \"thickness\": \"3/4\","
-                            + " \"width\": 7, \"length\": 60, \"straightEdges\": 2, \"price\": 0 } ]")
-            .replaceAll(
-                    "(?s)\"parts\": \\[.*\\]",
-                    "\"parts\": [ { \"name\": \"rail\", \"count\": 1, \"length\": 24,"
-                            + " \"width\": \"2 1/4\", \"thickness\": \"3/4\", \"species\": \"ash\", \"face\": \"show\" } ]");
-
-    @Test
-    void a_job_that_was_resumed_is_booked_by_the_plan_of_the_rest()
-            throws IOException, WrongInputException, RefusedException {
-        List<String> planned = PlanReader.read(shop.plan()).boards().stream()
-                .map(CutBoard::board)
-                .toList();
-        Path rest = shop.plan("coats.resumed", REST);
-        Map<String, String> before = shop.books();
-        Settlement booked = shop.settle(rest, Disk.REAL).entry().settlement();
-        List<String> left = Stream.concat(
-                        booked.cut().stream(), booked.taken().stream().map(Settlement.Taken::offcut))
-                .map(Board::id)
-                .toList();
-        assertThat(left).containsExactlyInAnyOrderElementsOf(planned);
-        assertThat(booked.entered())
-                .isNotEmpty()
-                .allMatch(offcut -> offcut.history()
-                        .flatMap(history -> history.job())
-                        .filter("Coat rack"::equals)
-                        .isPresent());
-        assertThat(refused(() -> shop.settle(Disk.REAL)))
-                .isNotEmpty()
-                .allMatch(reason -> reason.contains("(coats.resumed.plan.json)"));
-        new Desk(shop.rack(), Disk.REAL).unsettle(rest);
-        assertThat(shop.books()).isEqualTo(before);
-    }
-
-    @Test
-    void the_rest_of_a_job_that_is_booked_as_it_was_begun_is_refused()
-            throws IOException, WrongInputException, RefusedException {
-        Path rest = shop.plan("coats.resumed", REST);
-        shop.settle(Disk.REAL);
-        assertThat(refused(() -> shop.settle(rest, Disk.REAL)))
-                .containsExactly(
-                        "This plan makes the rest of what is booked already: \"Coat rack\", booked on 2026-10-01"
-                                + " (coats.plan.json), as if all of it had been cut. Unsettle that first.");
     }
 }
