@@ -181,19 +181,7 @@ final class ResumeCommand implements Callable<Integer> {
                         .divide(BigDecimal.valueOf(QUICKLY_PLANNED), 1, java.math.RoundingMode.UP);
         Limits limits = left.limits();
         BigDecimal seconds = limits.seconds().map(enough::min).orElse(enough);
-        return new Job(
-                left.name(),
-                left.units(),
-                left.saw(),
-                left.testRip(),
-                left.keep(),
-                left.prices(),
-                left.salvage(),
-                left.labor(),
-                left.stack(),
-                left.rack(),
-                left.parts(),
-                new Limits(Optional.of(seconds), limits.seed(), limits.threads()));
+        return left.withLimits(new Limits(Optional.of(seconds), limits.seed(), limits.threads()));
     }
 
     /** The plan last: where it is, the rest is too. */

@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.Locale;
 import ripwright.measure.Length;
 import ripwright.plan.Blank;
-import ripwright.plan.Cost;
 import ripwright.plan.CutBoard;
 import ripwright.plan.Plan;
 import ripwright.plan.Section;
@@ -42,16 +41,12 @@ public final class PlanWriter {
         json.text("job", plan.job());
         json.text("units", plan.units().symbol());
         json.text("status", word(plan.status()));
-        json.object("cost", () -> write(plan.cost()));
+        FiguresOut figures = new FiguresOut(json);
+        figures.cost(plan.cost());
         Tally tally = plan.tally();
         json.number("yield", tally.yield());
         json.number("minutes", tally.minutes());
-        json.object("boardFeet", () -> {
-            json.number("consumed", tally.consumed());
-            json.number("parts", tally.parts());
-            json.number("offcuts", tally.offcuts());
-            json.number("waste", tally.waste());
-        });
+        figures.boardFeet(tally);
         json.list("boards", plan.boards(), this::write);
         json.list("settings", plan.settings(), this::write);
         json.list("testBlanks", plan.testBlanks(), this::write);
@@ -62,16 +57,6 @@ public final class PlanWriter {
             if (!caution.steps().isEmpty()) json.numbers("steps", caution.steps());
             json.text("text", caution.text());
         });
-    }
-
-    private void write(Cost cost) {
-        json.number("stock", cost.stock());
-        json.number("salvage", cost.salvage());
-        json.number("labor", cost.labor());
-        json.number("net", cost.net());
-        json.number("bound", cost.bound());
-        json.number("gap", cost.gap());
-        json.flag("proven", cost.proven());
     }
 
     private void write(CutBoard board) {

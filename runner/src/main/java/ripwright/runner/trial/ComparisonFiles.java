@@ -8,6 +8,7 @@ import ripwright.plan.Cost;
 import ripwright.plan.Shortage;
 import ripwright.plan.Tally;
 import ripwright.runner.csv.CsvOut;
+import ripwright.runner.json.FiguresOut;
 import ripwright.runner.tree.JsonOut;
 
 /** A comparison as files for other programs; figures as a plan's file has them. */
@@ -83,7 +84,7 @@ public final class ComparisonFiles {
     }
 
     private void width(JsonOut json, Outcome outcome) {
-        Cost cost = outcome.plan().cost();
+        FiguresOut figures = new FiguresOut(json);
         Tally tally = outcome.plan().tally();
         json.number("width", number(outcome.width()));
         json.flag("asInTheJob", comparison.isAsInTheJob(outcome));
@@ -91,24 +92,11 @@ public final class ComparisonFiles {
         json.number("partsMade", outcome.partsMade());
         json.number("partsWanted", outcome.partsWanted());
         json.number("boards", outcome.boards());
-        json.object("cost", () -> {
-            json.number("stock", cost.stock());
-            json.number("salvage", cost.salvage());
-            json.number("labor", cost.labor());
-            json.number("net", cost.net());
-            json.number("bound", cost.bound());
-            json.number("gap", cost.gap());
-            json.flag("proven", cost.proven());
-        });
+        figures.cost(outcome.plan().cost());
         json.number("ripSettings", outcome.ripSettings());
         json.number("stopSettings", outcome.stopSettings());
         json.number("offcuts", outcome.offcuts());
-        json.object("boardFeet", () -> {
-            json.number("consumed", tally.consumed());
-            json.number("parts", tally.parts());
-            json.number("offcuts", tally.offcuts());
-            json.number("waste", tally.waste());
-        });
+        figures.boardFeet(tally);
         json.number("yield", tally.yield());
         json.number("minutes", tally.minutes());
         json.list("short", outcome.plan().shortages(), shortage -> shortage(json, shortage));
