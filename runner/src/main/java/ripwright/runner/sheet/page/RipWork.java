@@ -2,6 +2,7 @@ package ripwright.runner.sheet.page;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import ripwright.measure.Length;
@@ -73,7 +74,7 @@ final class RipWork {
                         step,
                         "Check strip " + Isolated.name(step.piece()) + ": " + width(step)
                                 + " wide over its whole length? Only then run the rest.");
-            case TRIM -> wide(step, "Crosscut " + Isolated.name(step.piece()) + ": makes " + made(step) + ".");
+            case TRIM -> wide(step, trim(step));
             default -> rip(step);
         };
     }
@@ -126,6 +127,35 @@ final class RipWork {
                 : step.makes().stream().map(Isolated::name).collect(Collectors.joining(", "));
     }
 
+    /** A test blank off what lies beside the strips; what stays is chalked now, not when it was ripped. */
+    private String trim(Step step) {
+        String made = step.makes().stream().map(this::cutOff).collect(Collectors.joining(", "));
+        String text = "Crosscut " + Isolated.name(step.piece()) + ": makes " + made + ".";
+        if (!trimsAfter(step.n(), step.piece()).isEmpty()) return text;
+        String stays = plan.steps().stream()
+                .filter(before -> before.n() < step.n())
+                .flatMap(before -> before.makes().stream())
+                .flatMap(id -> pieces.offcut(id).stream())
+                .filter(offcut -> offcut.from().equals(step.piece()))
+                .map(offcut -> Isolated.name(offcut.id()) + ", "
+                        + tape.full(offcut.piece().length()) + " long")
+                .collect(Collectors.joining("; "));
+        return stays.isEmpty() ? text : text + " What stays is " + stays + ": chalk it now.";
+    }
+
+    private String cutOff(String id) {
+        return pieces.testBlank(id)
+                .map(test -> Isolated.name(id) + ", " + tape.full(test.length()) + " long")
+                .orElse(Isolated.name(id));
+    }
+
+    private List<Step> trimsAfter(int n, String piece) {
+        return plan.steps().stream()
+                .filter(later -> later.n() > n && later.does() == Step.Does.TRIM)
+                .filter(later -> later.piece().equals(piece))
+                .toList();
+    }
+
     private Group rip(Step step) {
         List<String> strips =
                 step.makes().stream().filter(id -> pieces.strip(id).isPresent()).toList();
@@ -133,7 +163,7 @@ final class RipWork {
                 "; ",
                 step.makes().stream()
                         .filter(id -> !strips.contains(id))
-                        .map(this::beside)
+                        .map(id -> beside(id, step))
                         .toList());
         List<List<Cell>> rows = new ArrayList<>();
         for (String id : strips) {
@@ -158,10 +188,15 @@ final class RipWork {
         return new Group(rows);
     }
 
-    private String beside(String id) {
+    private String beside(String id, Step step) {
+        List<Step> trims = trimsAfter(step.n(), step.piece());
+        String first = trims.isEmpty()
+                ? ""
+                : ", when " + trims.stream().map(this::made).collect(Collectors.joining(", ")) + " is off it: "
+                        + StepNumbers.of(trims.stream().map(Step::n).toList()).toLowerCase(Locale.ROOT);
         return pieces.offcut(id)
                 .map(offcut ->
-                        Isolated.name(id) + ", " + tape.read(offcut.piece().width()) + " wide")
+                        Isolated.name(id) + ", " + tape.read(offcut.piece().width()) + " wide" + first)
                 .orElse(Isolated.name(id));
     }
 }
