@@ -5,13 +5,15 @@ import java.util.Locale;
 
 /**
  * The word that a mistyped one was likely meant to be: the one that takes the fewest letters put in, left out, changed or
- * swapped with their neighbor, upper and lower case alike; the first of several.
+ * swapped with their neighbor, upper and lower case alike; the first of several. Its first letters alone are one mistake.
  *
  * @see "R. Lowrance and R. A. Wagner, An extension of the string-to-string correction problem, J. ACM 22 (1975) 177-183,
  *     with swapped letters left alone afterwards"
  */
 public final class Nearest {
     private static final int LONGEST = 100; // a longer word is nobody's typing mistake
+
+    private static final int FEWEST_FIRST = 3; // letters that shorten a word
 
     private final String word;
     private final String best;
@@ -51,6 +53,7 @@ public final class Nearest {
         if (a.length() > LONGEST) return Integer.MAX_VALUE - 1;
         String left = a.toLowerCase(Locale.ROOT);
         String right = b.toLowerCase(Locale.ROOT);
+        if (left.length() >= FEWEST_FIRST && left.length() < right.length() && right.startsWith(left)) return 1;
         int[][] steps = new int[left.length() + 1][right.length() + 1]; // from the first i letters to the first j
         for (int i = 0; i <= left.length(); i++) {
             for (int j = 0; j <= right.length(); j++) {

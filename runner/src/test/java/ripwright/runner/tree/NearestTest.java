@@ -23,6 +23,9 @@ class NearestTest {
         "widthAtEnd, Did you mean \"widthAtFarEnd\"?",
         "lenght, Did you mean \"length\"?",
         "crock, Did you mean \"crook\"?",
+        "thick, Did you mean \"thickness\"?",
+        "len, Did you mean \"length\"?",
+        "wi, The nearest known one is \"id\".",
         "wood, The nearest known one is \"id\".",
     })
     void a_mistyped_field_is_recognized(String typed, String told) {
