@@ -11,6 +11,7 @@ import java.util.regex.Pattern;
 final class SyntaxMistake {
     private static final Pattern WORD = Pattern.compile("[\\p{L}\\p{N}_.+-]+");
     private static final Pattern NO_NUMBER = Pattern.compile("-?(?:NaN|[+-]?Infinity|INF)$");
+    private static final String OTHER_QUOTES = "'`\u2018\u2019\u201C\u201D\u201E";
     private static final String QUOTE_LENGTHS =
             " A length with a fraction or a unit goes in double quotes, as in \"2 3/8\" or \"38 mm\".";
 
@@ -65,6 +66,11 @@ final class SyntaxMistake {
     }
 
     private String between(JsonParser parser) {
+        if (text.startsWith("//", offset) || text.startsWith("/*", offset))
+            return "a remark; these files have none, take it out.";
+        if (OTHER_QUOTES.indexOf(text.charAt(offset)) >= 0)
+            return text.charAt(offset)
+                    + " is no quote here; names and text go in straight double quotes, \"like this\".";
         int before = offset - 1;
         while (before >= 0 && isBlank(text.charAt(before))) before--;
         if (before < 0) return found() + " where the file's one value is due: an object, starting with {.";

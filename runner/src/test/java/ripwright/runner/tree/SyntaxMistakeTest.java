@@ -15,6 +15,9 @@ class SyntaxMistakeTest {
     private static final String HINT =
             " A length with a fraction or a unit goes in double quotes, as in \"2 3/8\" or \"38 mm\".";
 
+    private static final String QUOTES =
+            " is no quote here; names and text go in straight double quotes, \"like this\".";
+
     static Stream<Arguments> texts() {
         return Stream.of(
                 Arguments.of("{", "$ 1:2" + CUT),
@@ -27,7 +30,10 @@ class SyntaxMistakeTest {
                 Arguments.of(
                         "{\"a\" 1}", "$.a 1:6 found 1 where a colon is due, between a field's name and its value."),
                 Arguments.of("{a:1}", "$ 1:2 found a where the name of a field in double quotes is due."),
-                Arguments.of("{'a':1}", "$ 1:2 found ' where the name of a field in double quotes is due."),
+                Arguments.of("{'a':1}", "$ 1:2 '" + QUOTES),
+                Arguments.of("{\"a\":\u201Cb\u201D}", "$.a 1:6 \u201C" + QUOTES),
+                Arguments.of("{\"a\":1, // b\n\"c\":2}", "$.a 1:9 a remark; these files have none, take it out."),
+                Arguments.of("{\"a\":1 /* b */}", "$.a 1:8 a remark; these files have none, take it out."),
                 Arguments.of("{\"a\":NaN}", "$.a 1:6 NaN is not a number; write one in plain digits."),
                 Arguments.of("{\"a\":-Infinity}", "$.a 1:6 -Infinity is not a number; write one in plain digits."),
                 Arguments.of("{\"a\":01}", "$.a 1:7" + NUMBER),
@@ -47,8 +53,7 @@ class SyntaxMistakeTest {
                 Arguments.of("{\"a\":\"abc", "$.a 1:10" + CUT),
                 Arguments.of("{\"a\":True}", "$.a 1:6 found True where a value is due." + WORDS),
                 Arguments.of("{\"a\":oak}", "$.a 1:6 found oak where a value is due." + WORDS),
-                Arguments.of(
-                        "// c\n{}", "$ 1:1 found / where the file's one value is due: an object, starting with {."),
+                Arguments.of("// c\n{}", "$ 1:1 a remark; these files have none, take it out."),
                 Arguments.of("{\"a\":1 3/8}", "$.a 1:8 found 3 where a comma or } is due." + HINT),
                 Arguments.of("{\"a\":3/8}", "$.a 1:7 found / where a comma or } is due." + HINT),
                 Arguments.of("{\"a\":2-3/8}", "$.a 1:7 found -3 where a comma or } is due." + HINT),
@@ -56,7 +61,7 @@ class SyntaxMistakeTest {
                 Arguments.of("{\"a\":\"1\" in}", "$.a 1:10 found in where a comma or } is due."),
                 Arguments.of("]", "$ 1:1 found ] where the file's one value is due: an object, starting with {."),
                 Arguments.of("{\"a\":1]", "$.a 1:7 found ] where a comma or } is due."),
-                Arguments.of("{\u201ca\u201d:1}", "$ 1:2 found “ where the name of a field in double quotes is due."),
+                Arguments.of("{\u201ca\u201d:1}", "$ 1:2 \u201C" + QUOTES),
                 Arguments.of("{\"a\":1;\"b\":2}", "$.a 1:7 found ; where a comma or } is due."),
                 Arguments.of("{\"a\":\u00001}", "$.a 1:7 a control character; leave it out."),
                 Arguments.of("{,}", "$ 1:2 found , where the name of a field in double quotes is due."),
