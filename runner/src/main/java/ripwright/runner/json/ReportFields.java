@@ -59,26 +59,23 @@ final class ReportFields extends ObjectKind<Report> {
             Optional<Length> length = fields.optional("length", lengths.size());
             Optional<Boolean> spoiled = fields.optional("spoiled", Kinds.flag());
             Optional<DefectFields.Entry> defect = fields.optional("defect", new DefectFields(lengths));
-            if (piece.isPresent() == part.isPresent()) {
-                fields.wrong(
-                        piece.isPresent() ? "part" : "piece",
-                        piece.isPresent()
-                                ? "a piece and a part in one change. Say of one what is different."
-                                : "missing. Name the piece or the part that is different.");
-                return Optional.empty();
-            }
+            if (piece.isPresent() && part.isPresent())
+                fields.wrong("part", "a piece and a part in one change. Say of one what is different.");
+            if (piece.isEmpty() && part.isEmpty())
+                fields.missing(
+                        "piece", List.of("piece", "part"), "missing. Name the piece or the part that is different.");
+            if (piece.isPresent() == part.isPresent()) return Optional.empty();
             if (part.isPresent()) return ofPart(fields, part.get(), length, width, spoiled, defect);
             long said = Stream.of(width, length, spoiled, defect)
                     .filter(Optional::isPresent)
                     .count();
-            if (said != 1) {
-                fields.wrong(
+            if (said == 0)
+                fields.missing(
                         "piece",
-                        said == 0
-                                ? "nothing is different. Say one of width, length, spoiled or defect."
-                                : said + " things in one change. Make a change of each.");
-                return Optional.empty();
-            }
+                        List.of("width", "length", "spoiled", "defect"),
+                        "nothing is different. Say one of width, length, spoiled or defect.");
+            if (said > 1) fields.wrong("piece", said + " things in one change. Make a change of each.");
+            if (said != 1) return Optional.empty();
             if (spoiled.isPresent() && fields.good("spoiled") && !spoiled.get())
                 fields.wrong("spoiled", "false; leave the change out when the piece is good.");
             return fields.build(() -> Optional.of(ofPiece(piece.get(), width, length, defect)), Optional::empty);
@@ -103,7 +100,10 @@ final class ReportFields extends ObjectKind<Report> {
             if (spoiled.isPresent()) fields.wrong("spoiled", "a part is not spoiled; name the piece that is.");
             if (defect.isPresent()) fields.wrong("defect", "a part has no defect; name the piece that has.");
             if (length.isEmpty() && width.isEmpty())
-                fields.wrong("part", "nothing is different. Say the length or the width it must be now.");
+                fields.missing(
+                        "part",
+                        List.of("length", "width"),
+                        "nothing is different. Say the length or the width it must be now.");
             return fields.build(() -> Optional.of(new Change.Wanted(part, length, width)), Optional::empty);
         }
     }

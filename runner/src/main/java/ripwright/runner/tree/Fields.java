@@ -17,9 +17,17 @@ public final class Fields {
     private final Map<String, JsonNode.Member> members;
     private final Set<String> asked = new LinkedHashSet<>();
     private final Set<String> good = new HashSet<>(); // read, and nothing wrong
-    private final Map<String, String> missing =
-            new LinkedHashMap<>(); // what to say of it, unless it is only misspelled
+    private final List<Missing> missing = new ArrayList<>(); // told, unless it is only misspelled
     private final long problemsBefore;
+
+    /**
+     * What is not there.
+     *
+     * @param at the field where that is told
+     * @param names the fields any of which would do
+     * @param what what is told
+     */
+    private record Missing(String at, List<String> names, String what) {}
 
     Fields(Value object, Map<String, JsonNode.Member> members) {
         this.object = object;
@@ -41,8 +49,13 @@ public final class Fields {
     /** What the field of that name says; its absence is a mistake. */
     public <T> T required(String name, Kind<T> kind) {
         Optional<T> read = optional(name, kind);
-        if (read.isEmpty()) missing.put(name, "missing. It must be " + kind.expected() + ".");
+        if (read.isEmpty()) missing(name, List.of(name), "missing. It must be " + kind.expected() + ".");
         return read.orElseGet(kind::standIn);
+    }
+
+    /** Notes at that field what is wrong as none of {@code names} is there; not where one of them is only misspelled. */
+    public void missing(String at, List<String> names, String what) {
+        missing.add(new Missing(at, names, what));
     }
 
     /** What the field of that name says; empty when it is not there. */
@@ -112,9 +125,9 @@ public final class Fields {
         members.forEach((name, member) -> {
             if (asked.contains(name)) return;
             Nearest nearest = new Nearest(name, known);
-            if (nearest.near()) missing.remove(nearest.best());
+            if (nearest.near()) missing.removeIf(one -> one.names().contains(nearest.best()));
             object.wrongField(name, member.at(), "no such field. " + nearest.sentence());
         });
-        missing.forEach(this::wrong);
+        missing.forEach(one -> wrong(one.at(), one.what()));
     }
 }

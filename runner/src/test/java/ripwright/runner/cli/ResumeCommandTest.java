@@ -153,6 +153,34 @@ class ResumeCommandTest {
     }
 
     @Test
+    void what_is_misspelled_in_a_report_is_not_called_missing_too() throws IOException {
+        Shop shop = new Shop(folder, Planner::plan);
+        Path report = shop.file("today.report.json", """
+                { "format": 1, "job": "Shoe bench", "done": [1],
+                  "changes": [ { "peice": "W1/1", "spoiled": true },
+                    { "piece": "W1/1", "spoilt": true },
+                    { "part": "end rail", "len": 12 },
+                    { "piece": "W1/1" } ] }
+                """);
+        assertThat(shop.run("resume", PLAN.toString(), report.toString())).isEqualTo(2);
+        assertThat(shop.err()).isEqualTo("""
+                        FOLDER/today.report.json: 4 mistakes, nothing was resumed.
+                          $.changes[0].peice    no such field. Did you mean "piece"?
+                            2:18 | "changes": [ { "peice": "W1/1", "spoiled": true },
+                                 |                ^
+                          $.changes[1].spoilt   no such field. Did you mean "spoiled"?
+                            3:24 | { "piece": "W1/1", "spoilt": true },
+                                 |                    ^
+                          $.changes[2].len      no such field. Did you mean "length"?
+                            4:27 | { "part": "end rail", "len": 12 },
+                                 |                       ^
+                          $.changes[3].piece    nothing is different. Say one of width, length, spoiled or defect.
+                            5:16 | { "piece": "W1/1" } ] }
+                                 |            ^
+                        """);
+    }
+
+    @Test
     void a_plan_or_report_that_is_not_there_is_told_before_a_job_is_looked_for() throws IOException {
         Shop shop = new Shop(folder, Planner::plan);
         assertThat(shop.run("resume", "FOLDER/a.json", "FOLDER/b.json")).isEqualTo(2);
