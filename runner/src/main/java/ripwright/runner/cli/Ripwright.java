@@ -53,6 +53,7 @@ public final class Ripwright implements Runnable {
                 .setOut(terminal.out())
                 .setErr(terminal.err())
                 .setUsageHelpWidth(100)
+                .setParameterExceptionHandler((wrong, arguments) -> refused(wrong))
                 .setExecutionExceptionHandler((fault, command, parsed) -> {
                     terminal.fault(fault);
                     return ExitCode.FAULT.number();
@@ -74,6 +75,17 @@ public final class Ripwright implements Runnable {
             terminal.out().flush();
             terminal.err().flush();
         }
+    }
+
+    /** What is wrong with the command line is told in a few lines: the whole help would push it off the screen. */
+    private int refused(CommandLine.ParameterException wrong) {
+        CommandLine command = wrong.getCommandLine();
+        String name = command.getCommandSpec().qualifiedName(" ").replaceFirst("^ripwright", "java -jar ripwright.jar");
+        terminal.err().println(wrong.getMessage());
+        if (!CommandLine.UnmatchedArgumentException.printSuggestions(wrong, terminal.err()))
+            terminal.err().print(command.getHelp().fullSynopsis());
+        terminal.err().println("More: " + name + " --help");
+        return ExitCode.BAD_INPUT.number();
     }
 
     /** Without a command: what to do next. */
