@@ -3,9 +3,12 @@ package ripwright.runner.tree;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Pattern;
 
 /** A value of a file and where it stands. */
 public final class Value {
+    private static final Pattern UNQUOTED = Pattern.compile("-?\\d+(?:\\.\\d+)?|true|false");
+
     private final Source source;
     private final Problems problems;
     private final Place path;
@@ -25,7 +28,9 @@ public final class Value {
 
     /** Notes that this is not of that kind. */
     public void refuse(Kind<?> kind) {
-        wrong(found() + "; it must be " + kind.expected() + ".");
+        boolean word = kind.expected().contains("\""); // one that does stand in quotes
+        boolean quoted = !word && text().filter(UNQUOTED.asMatchPredicate()).isPresent();
+        wrong(found() + "; it must be " + kind.expected() + "." + (quoted ? " Leave the quotes out." : ""));
     }
 
     /** What stands here, as a message names it. */

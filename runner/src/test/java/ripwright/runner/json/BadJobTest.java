@@ -359,6 +359,27 @@ class BadJobTest {
     }
 
     @Test
+    void numbers_and_flags_in_quotes_are_told_to_go_without() throws IOException {
+        assertThat(JobText.cabinet()
+                        .with("\"ash\": 6", "\"ash\": \"6.50\"")
+                        .with("\"salvage\": 0.5", "\"salvage\": \"50%\"")
+                        .part(", \"fitted\": \"true\"")
+                        .mistakes())
+                .isEqualTo("""
+                        cabinet.job.json: 3 mistakes, nothing was planned.
+                          $.prices.ash        "6.50"; it must be an amount of money from 0 to 1000000. Leave the quotes out.
+                            8:22 | "prices": { "ash": "6.50" },
+                                 |                    ^
+                          $.salvage           "50%"; it must be a share from 0 to 1.
+                            9:14 | "salvage": "50%",
+                                 |            ^
+                          $.parts[0].fitted   "true"; it must be true or false. Leave the quotes out.
+                            14:131 | 3/4", "species": "ash", "face": "show", "fitted": "true" }
+                                   |                                                   ^
+                        """);
+    }
+
+    @Test
     void numbers_out_of_all_reason_are_refused_before_they_are_reckoned_with() throws IOException {
         assertThat(JobText.cabinet()
                         .with("\"tries\": 1", "\"tries\": 1e999999999")

@@ -118,7 +118,7 @@ class PlanFilesTest {
                   $.status                           "done"; it must be "complete" or "short".
                     5:13 | "status": "done",
                          |           ^
-                  $.boards[0].sections[0].edgeLoss   "0"; it must be a length, a plain number.
+                  $.boards[0].sections[0].edgeLoss   "0"; it must be a length, a plain number. Leave the quotes out.
                     12:83 | { "id": "s1", "from": 1, "to": 49.125, "referenceEdge": "left", "edgeLoss": "0", "strips": [
                           |                                                                             ^
                   $.steps[1].doe                     no such field. Did you mean "does"?
