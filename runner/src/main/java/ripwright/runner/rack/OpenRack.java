@@ -2,8 +2,10 @@ package ripwright.runner.rack;
 
 import java.io.IOException;
 import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import ripwright.measure.Unit;
 import ripwright.runner.disk.Change;
@@ -43,6 +45,9 @@ final class OpenRack implements AutoCloseable {
     static OpenRack open(RackFiles files, Disk disk) throws IOException, WrongInputException, RefusedException {
         if (Files.isDirectory(files.rack()))
             throw new RefusedException(files.rack() + " is a directory; a rack is a file.");
+        Path folder = Objects.requireNonNull(files.rack().getParent());
+        if (Files.notExists(folder))
+            throw new RefusedException("There is no folder " + folder + ". Make it, or name another rack.");
         Optional<LockFile> lock = LockFile.take(files.lock());
         if (lock.isEmpty())
             throw new RefusedException("Another run is at work on " + files.rack() + ". Try again when it has ended.");

@@ -150,6 +150,13 @@ class DeskTest extends AtADesk {
     }
 
     @Test
+    void a_rack_in_a_folder_that_is_not_there_is_told() throws IOException, WrongInputException {
+        Desk desk = new Desk(folder.resolve("nowhere/rack.json"), Disk.REAL);
+        assertThat(refused(() -> desk.settle(shop.plan(), Optional.empty(), "today")))
+                .containsExactly("There is no folder FOLDER/nowhere. Make it, or name another rack.");
+    }
+
+    @Test
     void while_another_run_is_at_work_nothing_is_booked() throws IOException, WrongInputException, RefusedException {
         try (LockFile held = LockFile.take(folder.resolve("shop/.rack.lock")).orElseThrow()) {
             assertThat(held).isNotNull();
