@@ -19,6 +19,7 @@ import ripwright.plan.Shortage;
 import ripwright.plan.Step;
 import ripwright.plan.Tally;
 import ripwright.plan.TestBlank;
+import ripwright.runner.tree.Nearest;
 import ripwright.stock.Board;
 import ripwright.stock.History;
 import ripwright.stock.Species;
@@ -150,7 +151,21 @@ final class Summary {
         String unit = " " + plan.units().symbol();
         return shortage.count() + " x " + shortage.part() + ": buy " + feet(buy.boardFeet(), RoundingMode.UP)
                 + " board feet of " + wood + " that mills to " + in(buy.thickness()) + unit + ", no board under "
-                + in(buy.narrowest()) + " x " + in(buy.shortest()) + unit;
+                + in(buy.narrowest()) + " x " + in(buy.shortest()) + unit + misspelled(buy.species());
+    }
+
+    /** A wood that no board is of may only be misspelled in the bill. */
+    private String misspelled(List<Species> woods) {
+        Set<String> here = new LinkedHashSet<>();
+        for (Board board : job.boards()) here.add(board.species().name());
+        boolean any = job.boards().stream().map(Board::species).anyMatch(woods::contains);
+        if (any || here.isEmpty()) return "";
+        return woods.stream()
+                .map(wood -> new Nearest(wood.name(), here))
+                .filter(Nearest::near)
+                .map(nearest -> ". No board is of that wood. " + nearest.sentence())
+                .findFirst()
+                .orElse("");
     }
 
     private static <T> String list(List<T> items, Function<T, String> line, String none) {

@@ -41,6 +41,17 @@ class SummaryTest {
     }
 
     @Test
+    void a_wood_to_buy_that_may_only_be_misspelled_is_told_with_the_one_there_is()
+            throws WrongInputException, IOException {
+        Job job = new JobText(JobText.CABINET.replace("\"ash\"", "\"beach\"")).job();
+        assertThat(new Summary(job, Plans.strange()).text())
+                .contains(
+                        "of beech or oak that mills to 20 mm, no board under 40 x 400 mm. No board is of that wood. Did"
+                                + " you mean \"beach\"?\n")
+                .contains("of any wood that mills to 20 mm, no board under 40 x 400 mm\n");
+    }
+
+    @Test
     void a_long_list_ends_with_how_many_more_there_are() throws WrongInputException, IOException {
         Plan plan = Plans.strange();
         Plan much = new Plan(
