@@ -49,7 +49,7 @@ public final class JobReader {
     }
 
     private static Job job(Optional<Value> value, JobFields fields, Problems problems) throws WrongInputException {
-        Optional<Job> job = value.flatMap(fields::read);
+        Optional<Job> job = value.flatMap(FileKind.JOB::required).flatMap(fields::read);
         problems.throwIfAny();
         return job.orElseThrow();
     }

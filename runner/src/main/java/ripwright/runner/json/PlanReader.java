@@ -14,7 +14,10 @@ public final class PlanReader {
     /** The plan of that file; all that is wrong with its form comes as one exception. Whether it is right is for replay. */
     public static Plan read(Path file) throws WrongInputException {
         Problems problems = new Problems();
-        Optional<Plan> plan = new JsonFile(problems).value(file).map(new PlanFields()::read);
+        Optional<Plan> plan = new JsonFile(problems)
+                .value(file)
+                .flatMap(FileKind.PLAN::required)
+                .map(new PlanFields()::read);
         problems.throwIfAny();
         return plan.orElseThrow();
     }

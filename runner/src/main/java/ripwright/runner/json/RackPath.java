@@ -41,6 +41,7 @@ final class RackPath implements Kind<Rack> {
             if (hindrance.isEmpty())
                 return new JsonFile(problems)
                         .value(file)
+                        .flatMap(FileKind.RACK::required)
                         .map(new RackFields(ids)::read)
                         .orElseGet(this::standIn);
             value.wrong(value.found() + " leads to " + file + ": " + hindrance.get());

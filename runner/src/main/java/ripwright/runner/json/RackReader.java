@@ -13,7 +13,10 @@ public final class RackReader {
     /** The rack of that file; all that is wrong with it comes as one exception. */
     public static Rack read(Path file) throws WrongInputException {
         Problems problems = new Problems();
-        Optional<Rack> rack = new JsonFile(problems).value(file).map(new RackFields(new Distinct("id"))::read);
+        Optional<Rack> rack = new JsonFile(problems)
+                .value(file)
+                .flatMap(FileKind.RACK::required)
+                .map(new RackFields(new Distinct("id"))::read);
         problems.throwIfAny();
         return rack.orElseThrow();
     }

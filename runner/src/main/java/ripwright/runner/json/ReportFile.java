@@ -32,7 +32,7 @@ public final class ReportFile {
     /** The report of that file, its plain numbers in those units; all that is wrong with its form comes as one exception. */
     public static ReportFile read(Path file, Unit units) throws WrongInputException {
         Problems problems = new Problems();
-        Optional<Value> root = new JsonFile(problems).value(file);
+        Optional<Value> root = new JsonFile(problems).value(file).flatMap(FileKind.REPORT::required);
         Optional<Report> report = root.map(new ReportFields(Lengths.written(Optional.of(units)))::read);
         problems.throwIfAny();
         return new ReportFile(problems, root.orElseThrow(), report.orElseThrow());

@@ -26,6 +26,11 @@ public final class Value {
         problems.add(source, path.toString(), node.at(), what);
     }
 
+    /** Notes what is wrong with the file it stands in, as a whole. */
+    public void wrongFile(String what) {
+        problems.add(source.name(), what);
+    }
+
     /** Notes that this is not of that kind. */
     public void refuse(Kind<?> kind) {
         boolean word = kind.expected().contains("\""); // one that does stand in quotes
