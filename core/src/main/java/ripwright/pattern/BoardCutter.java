@@ -9,8 +9,8 @@ import org.jspecify.annotations.Nullable;
 import ripwright.stock.Edge;
 
 /**
- * Cuts one board from a pool of blanks: one to three sections at lengths drawn by chance from those of the blanks, each
- * filled by {@link SectionFill}. A good layout, not the best: chance makes the next one differ. Serves one thread.
+ * Cuts one board from a pool of blanks: one to three sections at lengths drawn by {@link SectionLengths}, each filled by
+ * {@link SectionFill}. A good layout, not the best: chance makes the next one differ. Serves one thread.
  */
 final class BoardCutter {
     private static final int MOST_SECTIONS = 3;
@@ -18,11 +18,13 @@ final class BoardCutter {
 
     private final JobNumbers numbers;
     private final SectionFill sectionFill;
+    private final SectionLengths lengths;
     private final boolean moneyBeyondStock; // whether anything but the boards bought costs or fetches money
 
     BoardCutter(JobNumbers numbers) {
         this.numbers = numbers;
         sectionFill = new SectionFill(numbers);
+        lengths = new SectionLengths(numbers, sectionFill.lengths());
         moneyBeyondStock = numbers.ripCost > 0
                 || numbers.crosscutCost > 0
                 || Arrays.stream(numbers.boards).anyMatch(board -> board.salvageRate > 0);
@@ -117,29 +119,12 @@ final class BoardCutter {
         return board.leftStraight == board.rightStraight ? random.nextBoolean() : random.nextInt(8) > 0;
     }
 
-    /** All that is left, or the sum of one to three blanks that may be cut from this board. */
+    /** All that is left, or the sum of a few blanks that may be cut from this board. */
     private long sectionLength(BoardNumbers board, long room, int sectionsLeft, Pool pool, RandomGenerator random) {
         long most = Math.min(room, numbers.longestRip);
         boolean whole = (sectionsLeft == 1 && (most == room || random.nextInt(3) > 0)) || random.nextInt(12) == 0;
         if (whole) return most;
-        int[] candidates = candidates(board, pool);
-        if (candidates.length == 0) return 0;
-        long length = 0;
-        int blanks = 1 + random.nextInt(3);
-        for (int i = 0; i < blanks || length < numbers.shortestRip; i++) {
-            long next = numbers.parts[candidates[random.nextInt(candidates.length)]].length;
-            long longer = length + next + (length > 0 ? numbers.crosscutKerf : 0);
-            if (longer > most) break;
-            length = longer;
-        }
-        return length >= numbers.shortestRip && length > 0 ? length : most;
-    }
-
-    private int[] candidates(BoardNumbers board, Pool pool) {
-        int[] candidates = new int[numbers.parts.length];
-        int n = 0;
-        for (PartNumbers part : numbers.parts) if (pool.offers(part, board.index)) candidates[n++] = part.index;
-        return Arrays.copyOf(candidates, n);
+        return lengths.draw(board, room, most, pool, random);
     }
 
     /** The layout with those sections cut shorter that fetch more so. */

@@ -58,6 +58,11 @@ final class SectionFill {
         last = new StripChain.Link[numbers.widths.length][];
     }
 
+    /** The ticks that lengths along a board are counted in. */
+    Grid lengths() {
+        return lengths;
+    }
+
     /** The best filling of a section from the pool, or null where nothing of it fits; the pool stays as it is. */
     @Nullable
     Filled fill(BoardNumbers board, long from, long to, boolean left, Pool pool, RandomGenerator random) {
