@@ -25,9 +25,12 @@ final class Anneal {
     /** Starting temperatures of successive rounds, as shares of a mean board's price. */
     static final double[] HEATS = {0.005, 0.02, 0.01};
 
+    private static final double SHARE = 0.6; // of a board's cost; 0.4 to 0.8 do as well, 1 gets lost
+
     private final Workbench workbench;
     private final JobNumbers numbers;
     private final double heat;
+    private final double share;
     private final long moves;
     private final Watch watch;
     private final EnvironmentMode mode;
@@ -38,13 +41,20 @@ final class Anneal {
      * @param moves how many recuts to try
      */
     Anneal(Workbench workbench, double heat, long moves, Watch watch) {
-        this(workbench, heat, moves, watch, EnvironmentMode.REPRODUCIBLE, SolverConfig.MOVE_THREAD_COUNT_NONE);
+        this(workbench, heat, 0, moves, watch, EnvironmentMode.REPRODUCIBLE, SolverConfig.MOVE_THREAD_COUNT_NONE);
     }
 
     private Anneal(
-            Workbench workbench, double heat, long moves, Watch watch, EnvironmentMode mode, String moveThreads) {
+            Workbench workbench,
+            double heat,
+            double share,
+            long moves,
+            Watch watch,
+            EnvironmentMode mode,
+            String moveThreads) {
         this.workbench = workbench;
         this.heat = heat;
+        this.share = share;
         this.moves = moves;
         this.watch = watch;
         this.mode = mode;
@@ -54,14 +64,19 @@ final class Anneal {
 
     /** The same, checking itself as it goes, on that many move threads. */
     Anneal checked(EnvironmentMode mode, String moveThreads) {
-        return new Anneal(workbench, heat, moves, watch, mode, moveThreads);
+        return new Anneal(workbench, heat, share, moves, watch, mode, moveThreads);
+    }
+
+    /** The same, seeking waste that lies together. */
+    Anneal wasteTogether() {
+        return new Anneal(workbench, heat, SHARE, moves, watch, mode, moveThreads);
     }
 
     Champion from(Champion start, long seed) {
         SplittableRandom random = new SplittableRandom(seed);
         Tariff tariff = tariff(start, random);
         Solver<Cutting> solver = solver(random.nextLong());
-        Cutting best = watch.solve(solver, new Cutting(workbench, tariff, start.layouts()));
+        Cutting best = watch.solve(solver, new Cutting(workbench, tariff.together(share), start.layouts()));
         Champion found = Champion.of(numbers, best.layouts());
         if (found.blanks() == totalWanted()) return found;
         Champion completed = new Greedy(workbench, watch::stopped).completed(best.layouts(), random);

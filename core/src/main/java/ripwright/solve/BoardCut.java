@@ -47,8 +47,20 @@ public final class BoardCut {
     }
 
     long blanksWorth() {
+        return tariff().of(cut());
+    }
+
+    long wasteTogether() {
+        return tariff().wasteTogether(cut());
+    }
+
+    double waste() {
+        return tariff().waste(cut());
+    }
+
+    private Tariff tariff() {
         if (tariff == null) throw new IllegalStateException("Board " + board + " has no tariff.");
-        return tariff.of(cut());
+        return tariff;
     }
 
     @Override

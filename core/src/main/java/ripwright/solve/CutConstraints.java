@@ -21,7 +21,8 @@ public final class CutConstraints implements ConstraintProvider {
             timeAtTheSaws(factory),
             ripSettings(factory),
             testBlanks(factory),
-            blanksMade(factory)
+            blanksMade(factory),
+            wasteTogether(factory)
         };
     }
 
@@ -80,5 +81,12 @@ public final class CutConstraints implements ConstraintProvider {
         return factory.forEach(BoardCut.class)
                 .rewardLong(HardSoftLongScore.ONE_SOFT, BoardCut::blanksWorth)
                 .asConstraint("Blanks made");
+    }
+
+    /** Waste that lies together counts less than the same waste on many boards. */
+    Constraint wasteTogether(ConstraintFactory factory) {
+        return factory.forEach(BoardCut.class)
+                .rewardLong(HardSoftLongScore.ONE_SOFT, BoardCut::wasteTogether)
+                .asConstraint("Waste together");
     }
 }

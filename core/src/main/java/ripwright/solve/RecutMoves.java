@@ -8,7 +8,8 @@ import java.util.Random;
 import org.optaplanner.core.api.score.director.ScoreDirector;
 import org.optaplanner.core.impl.heuristic.selector.move.factory.MoveIteratorFactory;
 
-/** Draws recuts without end: one to three boards that are cut and up to two that are whole, all of one thickness. */
+/** Draws recuts without end: one to three boards that are cut and up to two that are whole, all of one
+ * thickness. Half of them begin with a board that wastes more than others. */
 public final class RecutMoves implements MoveIteratorFactory<Cutting, RecutMove> {
     /** For the search's configuration. */
     public RecutMoves() {}
@@ -30,6 +31,7 @@ public final class RecutMoves implements MoveIteratorFactory<Cutting, RecutMove>
 
     private static final class Draw implements Iterator<RecutMove> {
         private static final int TRIES = 12;
+        private static final int OTHERS = 3;
 
         private final Cutting cutting;
         private final Random random;
@@ -49,6 +51,7 @@ public final class RecutMoves implements MoveIteratorFactory<Cutting, RecutMove>
             List<BoardCut> all = cutting.boards();
             BoardCut first = all.get(random.nextInt(all.size()));
             for (int i = 0; first.getLayout() == null && i < TRIES; i++) first = all.get(random.nextInt(all.size()));
+            if (random.nextBoolean()) first = mostWasteful(first);
             List<BoardCut> cuts = new ArrayList<>();
             cuts.add(first);
             int used = random.nextInt(3);
@@ -57,6 +60,18 @@ public final class RecutMoves implements MoveIteratorFactory<Cutting, RecutMove>
             draw(cuts, used + whole == 0 ? 1 : whole, false);
             Collections.shuffle(cuts, random);
             return new RecutMove(cuts, random.nextLong());
+        }
+
+        /** That board, or the one that wastes most of a few others. */
+        private BoardCut mostWasteful(BoardCut first) {
+            BoardCut most = first;
+            for (int i = 0; i < OTHERS; i++) {
+                BoardCut other =
+                        cutting.boards().get(random.nextInt(cutting.boards().size()));
+                if (other.getLayout() == null) continue;
+                if (most.getLayout() == null || other.waste() > most.waste()) most = other;
+            }
+            return most;
         }
 
         private void draw(List<BoardCut> cuts, int more, boolean cut) {
