@@ -18,8 +18,8 @@ import ripwright.pattern.JobNumbers;
 import ripwright.pattern.PricedLayout;
 
 /**
- * Looks for the layouts that make the most wanted wood and, of those, cost the least. Annealing rounds of a fixed number
- * of moves, each from the best found so far, one on every thread; after a round the threads agree on the best. So the
+ * Looks for the layouts that make the most wanted wood and, of those, cost the least. Rounds of a fixed number of
+ * moves, a {@link Turn} on every thread; after a round the threads agree on the best. So the
  * seed and the number of threads fix the path, and the clock only its end.
  */
 public final class Search {
@@ -33,10 +33,6 @@ public final class Search {
      * @param movesPerBlank how many recuts a round tries for every blank wanted
      */
     public record Effort(long seed, int threads, long mostRecuts, int patience, int movesPerBlank) {}
-
-    private static final int MOST_PARTS_FOR_DIVES = 250;
-    private static final int MANY = 50; // small recuts
-    private static final int FEW = 20;
 
     private final Workbench workbench;
     private final RippedWork ripped;
@@ -114,21 +110,12 @@ public final class Search {
 
     private Champion round(
             ExecutorService threads, Watch watch, Champion from, int round, long moves, SplittableRandom random) {
-        Optional<Floor> rests = floor.get();
+        Turn turn = new Turn(workbench, ripped, floor.get(), moves, watch, stop);
         List<Future<Champion>> running = new ArrayList<>();
         for (int t = 0; t < effort.threads(); t++) {
             long seed = random.nextLong();
-            int turn = round * effort.threads() + t;
-            Anneal anneal = new Anneal(workbench, Anneal.HEATS[turn % Anneal.HEATS.length], moves, watch);
-            running.add(threads.submit(() -> {
-                if (rests.isEmpty()) return anneal.from(from, seed);
-                SplittableRandom chance = new SplittableRandom(seed);
-                boolean small = !workbench.numbers().grouped();
-                if (turn % 4 == 0 && small) return small(rests.get(), MANY, from, chance);
-                if (turn % 2 == 0) return anneal.from(from, seed);
-                Champion other = anneal.from(rounded(rests.get(), chance), seed);
-                return small ? small(rests.get(), FEW, other, chance) : other;
-            }));
+            int number = round * effort.threads() + t;
+            running.add(threads.submit(() -> turn.taken(number, from, seed)));
         }
         Champion best = from;
         for (Future<Champion> one : running) {
@@ -136,23 +123,6 @@ public final class Search {
             if (found != null && found.betterThan(best)) best = found;
         }
         return best;
-    }
-
-    /** An answer to begin with that owes little to those so far. */
-    private Champion rounded(Floor floor, SplittableRandom random) {
-        JobNumbers numbers = workbench.numbers();
-        if (ripped.all()) return Champion.of(numbers, ripped.layouts(random));
-        Greedy greedy = new Greedy(workbench, stop);
-        boolean dives = wanted() <= MOST_PARTS_FOR_DIVES && !numbers.grouped();
-        return dives
-                ? new Dive(numbers, greedy, floor, stop).answer(random)
-                : new Rounding(numbers, greedy, floor).best(random);
-    }
-
-    /** An answer with some boards cut again by the proof, if it makes the whole bill. */
-    private Champion small(Floor floor, int tries, Champion from, SplittableRandom random) {
-        if (from.blanks() < wanted()) return from;
-        return new SmallRecut(workbench.numbers(), floor, stop).better(from, tries, random);
     }
 
     private int wanted() {

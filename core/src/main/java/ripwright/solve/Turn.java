@@ -1,0 +1,107 @@
+package ripwright.solve;
+
+import java.util.Arrays;
+import java.util.Optional;
+import java.util.SplittableRandom;
+import java.util.function.BooleanSupplier;
+import ripwright.bound.Floor;
+import ripwright.pattern.JobNumbers;
+
+/**
+ * What one thread does in one round of the search. Until the floor is known it anneals the best answer. After that some turns
+ * better the best answer, and the others begin afresh, as an answer packed tight is hard to leave: from a greedy answer,
+ * which is quick, or from the layouts the floor rests on. How often each, and how long, was found by trying.
+ *
+ * @param workbench what the recuts of the job share
+ * @param ripped its ripped stock
+ * @param floor the floor under plans that make the whole bill, once it is known
+ * @param moves how many recuts an annealing tries
+ * @param watch ends it
+ * @param stop the same, for what asks
+ */
+record Turn(
+        Workbench workbench, RippedWork ripped, Optional<Floor> floor, long moves, Watch watch, BooleanSupplier stop) {
+    private static final int MOST_PARTS_AFRESH = 250; // beyond, a greedy answer is too far from a good one
+    private static final int MOST_PARTS_FOR_DIVES = 700;
+    private static final int MANY = 50; // small recuts; more where there are more parts
+    private static final int SOME = 30;
+    private static final int FEW = 20;
+    private static final int AGAIN = 3; // annealed a little and cut again, for a fresh answer
+
+    private static final double WARM = 0.01; // of a mean board's price
+    private static final double COOL = 0.005;
+
+    /** The kinds of turns, in their order; neighbors run side by side. */
+    private enum Kind {
+        RECUT_BEST,
+        DIVE,
+        FRESH,
+        ANNEAL_BEST
+    }
+
+    private static final Kind[] SOME_PARTS = {
+        Kind.RECUT_BEST, Kind.DIVE, Kind.FRESH, Kind.FRESH, Kind.ANNEAL_BEST, Kind.DIVE, Kind.FRESH, Kind.FRESH
+    };
+    private static final Kind[] MANY_PARTS = {Kind.RECUT_BEST, Kind.DIVE, Kind.DIVE, Kind.DIVE};
+
+    /** What comes of that answer, or of none, at the {@code turn}-th turn. */
+    Champion taken(int turn, Champion from, long seed) {
+        if (floor.isEmpty()) return anneal(turn, moves).from(from, seed);
+        SplittableRandom random = new SplittableRandom(seed);
+        Kind[] kinds = wanted() <= MOST_PARTS_AFRESH ? SOME_PARTS : MANY_PARTS;
+        return switch (kinds[turn % kinds.length]) {
+            case RECUT_BEST ->
+                small()
+                        ? recut(from, Math.max(MANY, wanted() / 2), random)
+                        : anneal(turn, moves).from(from, seed);
+            case ANNEAL_BEST -> anneal(turn, moves).from(from, seed);
+            case DIVE -> recut(anneal(turn, moves).from(rounded(random), seed), FEW, random);
+            case FRESH -> fresh(random);
+        };
+    }
+
+    /** Waste is sought together but in every third turn, which is the coolest. */
+    private Anneal anneal(int turn, long most) {
+        Anneal anneal = new Anneal(workbench, Anneal.HEATS[turn % Anneal.HEATS.length], most, watch);
+        return turn % Anneal.HEATS.length == 0 ? anneal : anneal.wasteTogether();
+    }
+
+    /** A greedy answer, annealed shortly and cut again, a few times: many quick ones find more than a few long ones. */
+    private Champion fresh(SplittableRandom random) {
+        Champion best = new Greedy(workbench, stop).best(random.split());
+        long most = moves / 2;
+        for (int i = 0; i <= AGAIN && !stop.getAsBoolean(); i++) {
+            Anneal anneal = new Anneal(workbench, i == 0 ? WARM : COOL, most, watch).wasteTogether();
+            Champion other = recut(anneal.from(best, random.nextLong()), SOME, random);
+            if (other.betterThan(best)) best = other;
+            most = moves / 4;
+        }
+        return best;
+    }
+
+    /** An answer to begin with that owes little to those so far. */
+    private Champion rounded(SplittableRandom random) {
+        JobNumbers numbers = workbench.numbers();
+        if (ripped.all()) return Champion.of(numbers, ripped.layouts(random));
+        Greedy greedy = new Greedy(workbench, stop);
+        boolean dives = wanted() <= MOST_PARTS_FOR_DIVES && !numbers.grouped();
+        return dives
+                ? new Dive(numbers, greedy, floor.orElseThrow(), stop).answer(random)
+                : new Rounding(numbers, greedy, floor.orElseThrow()).best(random);
+    }
+
+    /** An answer with some boards cut again by the proof, if it makes the whole bill. */
+    private Champion recut(Champion from, int tries, SplittableRandom random) {
+        if (!small() || from.blanks() < wanted()) return from;
+        return new SmallRecut(workbench.numbers(), floor.orElseThrow(), stop).better(from, tries, random);
+    }
+
+    /** Whether a few of the job's boards make a job of their own. */
+    private boolean small() {
+        return !workbench.numbers().grouped();
+    }
+
+    private int wanted() {
+        return Arrays.stream(workbench.numbers().wanted()).sum();
+    }
+}
