@@ -32,12 +32,6 @@ final class BillChoices {
         return choice / step[kind] % (wanted[kind] + 1);
     }
 
-    int of(int[] made) {
-        int choice = 0;
-        for (int k = 0; k < made.length; k++) choice += made[k] * step[k];
-        return choice;
-    }
-
     /** What is left of a choice when only blanks of those kinds count. */
     int only(int choice, int[] kinds) {
         int left = 0;

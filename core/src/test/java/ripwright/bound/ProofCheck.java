@@ -31,10 +31,10 @@ final class ProofCheck {
     final int[] wanted;
     final long[] cost; // cost[b]: of a board of kind b, in coins rounded down
     private final Job job;
-    private final BillChoices choices;
-    private final long[][] beside; // beside[b][c]: coins a board of kind b earns beside choice c, or NONE
+    final BillChoices choices;
+    final long[][] beside; // beside[b][c]: coins a board of kind b earns beside choice c, or NONE
     private final long due; // coins due for rip settings whatever is made
-    private final boolean boardsAlone;
+    final boolean boardsAlone;
     private final List<String> faults = new ArrayList<>();
     private final Map<Class<?>, Integer> seen = new HashMap<>();
 
@@ -127,7 +127,7 @@ final class ProofCheck {
                         .toList());
     }
 
-    private boolean fault(boolean wrong, String what) {
+    boolean fault(boolean wrong, String what) {
         if (wrong && faults.size() < MOST_FAULTS) faults.add(what);
         return wrong;
     }
@@ -146,6 +146,10 @@ final class ProofCheck {
         return Map.copyOf(seen);
     }
 
+    void see(ProofRecord.Node node) {
+        seen.merge(node.getClass(), 1, Integer::sum);
+    }
+
     private void row(ProofRecord.Row row) {
         String name = "row " + Arrays.toString(row.prices());
         fault(Arrays.stream(row.prices()).anyMatch(price -> price < 0), name + ": a price below zero");
@@ -160,7 +164,7 @@ final class ProofCheck {
     }
 
     /** What the blanks of the whole bill come to. */
-    private long bill(long[] prices) {
+    long bill(long[] prices) {
         return choices.sum(choices.size() - 1, prices);
     }
 
@@ -174,6 +178,23 @@ final class ProofCheck {
             if (within) worth = Math.max(worth, choices.sum(c, prices) + beside[kind][c]);
         }
         return worth;
+    }
+
+    /** What the whole bill costs at least, in coins, by trying all that each board may give of it. */
+    long cheapest() {
+        long[] least = new long[choices.size()];
+        Arrays.fill(least, Long.MAX_VALUE / 2);
+        least[0] = due;
+        for (int b = 0; b < cost.length; b++) {
+            for (int n = 0; n < kinds.boardsOf(b).length; n++) {
+                long[] before = least.clone();
+                for (int c = 0; c < least.length; c++)
+                    for (int part : choices.parts(c))
+                        if (part > 0 && beside[b][part] > BoardEarns.NONE)
+                            least[c] = Math.min(least[c], before[c - part] + cost[b] - beside[b][part]);
+            }
+        }
+        return least[least.length - 1];
     }
 
     private void sets(ProofRecord record, int[] many, int decided) {
@@ -203,147 +224,12 @@ final class ProofCheck {
                 .orElse(null);
         String name = "set " + Arrays.toString(many);
         if (fault(tried == null, name + " breaks no row and was not tried") || tried == null) return;
-        new Tree(name, boards(many), record.coins() - bought).node(tried.root());
+        new SetTree(this, name, boards(many), record.coins() - bought).node(tried.root());
     }
 
     private static int[] boards(int[] many) {
         return IntStream.range(0, many.length)
                 .flatMap(kind -> IntStream.generate(() -> kind).limit(many[kind]))
                 .toArray();
-    }
-
-    /** What leads to one node of a set's tree: how many blanks of a kind each of its boards makes. */
-    private final class Tree {
-        final String name;
-        final int[] boards;
-        final long dearest; // coins; what a plan must not cost less than beyond its boards
-        final int[][] least;
-        final int[][] most;
-
-        Tree(String name, int[] boards, long dearest) {
-            this.name = name;
-            this.boards = boards;
-            this.dearest = dearest;
-            least = new int[boards.length][wanted.length];
-            most = new int[boards.length][];
-            for (int s = 0; s < boards.length; s++) most[s] = wanted.clone();
-        }
-
-        Tree(Tree from, List<Branch> branches) {
-            name = from.name + " > " + branches;
-            boards = from.boards;
-            dearest = from.dearest;
-            least = Arrays.stream(from.least).map(int[]::clone).toArray(int[][]::new);
-            most = Arrays.stream(from.most).map(int[]::clone).toArray(int[][]::new);
-            for (Branch branch : branches) {
-                int s = branch.board();
-                int k = branch.partKind();
-                if (branch.atLeast()) least[s][k] = Math.max(least[s][k], branch.many());
-                else most[s][k] = Math.min(most[s][k], branch.many());
-            }
-        }
-
-        void node(ProofRecord.Node node) {
-            seen.merge(node.getClass(), 1, Integer::sum);
-            if (node instanceof ProofRecord.Fork fork) {
-                fork(fork.ways());
-                for (ProofRecord.Way way : fork.ways()) new Tree(this, way.branches()).node(way.node());
-            } else if (node instanceof ProofRecord.Closed closed) {
-                closed(closed);
-            } else if (node instanceof ProofRecord.Barred barred) {
-                barred(barred);
-            } else if (node == ProofRecord.Leaf.TORN) {
-                fault(IntStream.range(0, boards.length).noneMatch(this::torn), name + ": nothing is torn");
-            } else {
-                fault(true, name + ": left open");
-            }
-        }
-
-        /** How many blanks a board makes at most, since the others make their least. */
-        int[] mostOf(int s) {
-            int[] own = most[s].clone();
-            for (int k = 0; k < own.length; k++) {
-                int left = wanted[k];
-                for (int o = 0; o < boards.length; o++) left -= o == s ? 0 : least[o][k];
-                own[k] = Math.min(own[k], left);
-            }
-            return own;
-        }
-
-        boolean torn(int s) {
-            int[] own = mostOf(s);
-            return IntStream.range(0, own.length).anyMatch(k -> least[s][k] > own[k]);
-        }
-
-        /** Whatever is made takes one of the ways: tries every number of each blank that a branch is about. */
-        void fork(List<ProofRecord.Way> ways) {
-            List<Branch> about = new ArrayList<>();
-            for (ProofRecord.Way way : ways)
-                for (Branch branch : way.branches())
-                    if (about.stream().noneMatch(other -> same(other, branch))) about.add(branch);
-            covered(ways, about, new int[about.size()], 0);
-        }
-
-        void covered(List<ProofRecord.Way> ways, List<Branch> about, int[] made, int decided) {
-            if (decided < made.length) {
-                Branch next = about.get(decided);
-                int from = least[next.board()][next.partKind()];
-                for (int n = from; n <= most[next.board()][next.partKind()]; n++) {
-                    made[decided] = n;
-                    covered(ways, about, made, decided + 1);
-                }
-                return;
-            }
-            boolean some = ways.stream()
-                    .anyMatch(way -> way.branches().stream().allMatch(branch -> {
-                        int i = 0;
-                        while (!same(about.get(i), branch)) i++;
-                        return branch.atLeast() ? made[i] >= branch.many() : made[i] <= branch.many();
-                    }));
-            fault(!some, name + ": no way for " + Arrays.toString(made) + " of " + about);
-        }
-
-        void closed(ProofRecord.Closed closed) {
-            String here = name + ", closed by " + Arrays.toString(closed.prices());
-            fault(Arrays.stream(closed.prices()).anyMatch(price -> price < 0), here + ": a price below zero");
-            long lacks = bill(closed.prices());
-            for (int i = 0; i < closed.more().length; i++) {
-                Branch branch = closed.branches().get(i);
-                long more = closed.more()[i];
-                int[] limits = branch.atLeast() ? least[branch.board()] : most[branch.board()];
-                int limit = limits[branch.partKind()];
-                boolean leads = branch.atLeast() ? limit >= branch.many() : limit <= branch.many();
-                fault(!leads, here + ": " + branch + " does not lead here");
-                fault(branch.atLeast() ? more < 0 : more > 0, here + ": " + branch + " adds " + more);
-                lacks += more * branch.many();
-            }
-            for (int s = 0; s < boards.length; s++) {
-                long[] own = closed.prices().clone();
-                for (int i = 0; i < closed.more().length; i++)
-                    if (closed.branches().get(i).board() == s)
-                        own[closed.branches().get(i).partKind()] += closed.more()[i];
-                for (int k = 0; k < own.length; k++) own[k] = Math.max(0, own[k]);
-                long worth = worth(boards[s], own, mostOf(s));
-                long said = closed.worths()[s];
-                fault(said < worth, here + ": board " + s + " is worth " + said + "; a layout brings " + worth);
-                lacks -= said;
-            }
-            fault(boardsAlone ? lacks <= 0 : lacks < dearest, here + ": " + lacks + " lacks, " + dearest + " is due");
-        }
-
-        void barred(ProofRecord.Barred barred) {
-            int s = barred.board();
-            for (int k = 0; k < wanted.length; k++)
-                fault(least[s][k] < barred.made()[k], name + ": it need not give so many of kind " + k);
-            for (int c = 0; c < choices.size(); c++) {
-                boolean holds = beside[boards[s]][c] > BoardEarns.NONE;
-                for (int k = 0; k < wanted.length; k++) holds &= choices.many(c, k) >= barred.made()[k];
-                if (fault(holds, name + ": the board gives all of " + Arrays.toString(barred.made()))) return;
-            }
-        }
-    }
-
-    private static boolean same(Branch one, Branch other) {
-        return one.board() == other.board() && one.partKind() == other.partKind();
     }
 }
