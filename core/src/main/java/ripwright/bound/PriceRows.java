@@ -3,6 +3,7 @@ package ripwright.bound;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /**
  * What every price vector ever asked says about sets of whole boards. At any prices the boards that are cut must bring in
@@ -12,6 +13,7 @@ import java.util.List;
  */
 final class PriceRows {
     private final Demand demand;
+    private final List<long[]> prices = new ArrayList<>(); // of a blank of each kind
     private final List<long[]> worths = new ArrayList<>(); // of a board of each kind, none below zero
     private final List<Long> needs = new ArrayList<>(); // prices of the whole bill
     private final List<Integer[]> orders = new ArrayList<>(); // kinds, those first that bring in most for their cost
@@ -27,6 +29,7 @@ final class PriceRows {
         for (int k = 0; k < prices.length; k++) need += prices[k] * demand.wanted[k];
         long[] positive = worths.clone();
         for (int b = 0; b < positive.length; b++) positive[b] = Math.max(0, positive[b]);
+        this.prices.add(prices);
         this.worths.add(positive);
         needs.add(need);
         orders.add(order(positive));
@@ -43,8 +46,11 @@ final class PriceRows {
         return order;
     }
 
-    int size() {
-        return needs.size();
+    /** All that is kept. */
+    List<ProofRecord.Row> recorded() {
+        return IntStream.range(0, needs.size())
+                .mapToObj(r -> new ProofRecord.Row(prices.get(r), needs.get(r), worths.get(r)))
+                .toList();
     }
 
     /**

@@ -77,18 +77,32 @@ public final class Proof {
      * @throws IllegalArgumentException when the floor is not under plans that make the whole bill
      */
     public Answer under(Money known) {
+        return under(known, false).answer;
+    }
+
+    /** What a proof says, and what that rests on. */
+    record Recorded(Answer answer, ProofRecord rests) {}
+
+    /** As {@link #under}, with what it rests on. */
+    Recorded recorded(Money known) {
+        return under(known, true);
+    }
+
+    private Recorded under(Money known, boolean recorded) {
         if (demand.least.isPresent()) throw new IllegalArgumentException("The floor is under plans that are short.");
         long upper = demand.coins.up(known.value().doubleValue() * 1e6);
         long least = floor.certificate().coins();
         long open = Long.MAX_VALUE; // what plans of sets left open cost at least
         BoardSets sets = new BoardSets(demand, rows, stop);
+        List<ProofRecord.Tried> tried = new ArrayList<>();
         while (true) {
             int[] many = sets.next(upper - demand.grain);
             if (many == null) break;
             long here = rows.least(many, many.length);
-            SetSearch search =
-                    new SetSearch(new SetProgram.Shared(demand, oracle, rows, pool, boards(many), missing, unit, stop));
-            Making made = search.cheapest(upper - demand.grain).orElse(null);
+            SetSearch search = new SetSearch(
+                    new SetProgram.Shared(demand, oracle, rows, pool, boards(many), missing, unit, recorded, stop));
+            Making made = search.cheapest(upper).orElse(null);
+            if (recorded) tried.add(new ProofRecord.Tried(many, search.root()));
             if (made != null) {
                 upper = made.coins();
                 best = made.layouts();
@@ -98,7 +112,10 @@ public final class Proof {
         }
         long bound = Math.max(least, Math.min(open, sets.least()));
         boolean proven = bound >= upper - demand.grain;
-        return new Answer(best, proven ? cheapest(known, Math.min(bound, upper)) : demand.coins.money(bound), proven);
+        Money below = proven ? cheapest(known, Math.min(bound, upper)) : demand.coins.money(bound);
+        ProofRecord rests =
+                new ProofRecord(recorded ? rows.recorded() : List.of(), tried, Math.min(bound, upper - demand.grain));
+        return new Recorded(new Answer(best, below, proven), rests);
     }
 
     /** What the cheapest plan costs: the one found, or else the one known. */

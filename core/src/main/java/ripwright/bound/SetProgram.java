@@ -37,6 +37,7 @@ final class SetProgram {
             int[] boards, // kinds of the boards in the set
             long[] missing, // what a blank of each part kind left unmade costs, in coins
             double unit, // coins in one of the programs'
+            boolean recorded, // whether the reasons for what is said are kept
             BooleanSupplier stop) {}
 
     private final Shared shared;
@@ -53,6 +54,7 @@ final class SetProgram {
     private final BitSet[] in; // in[s]: which of the pool board s has
     private boolean joined; // whether the last asking brought a new layout
     private long floor; // what no plan with these branches costs less than beyond its boards, in coins
+    private ProofRecord.Node reason = ProofRecord.Leaf.OPEN; // why, where that is kept
 
     /** A program without branches. */
     SetProgram(Shared shared) {
@@ -174,7 +176,10 @@ final class SetProgram {
      * @param dearest what a plan may cost beyond what its boards are bought for, in coins
      */
     Outcome solve(long dearest) {
-        if (torn()) return Outcome.NONE;
+        if (torn()) {
+            reason = ProofRecord.Leaf.TORN;
+            return Outcome.NONE;
+        }
         boolean sharp = false;
         while (true) {
             program.solve(shared.stop);
@@ -264,32 +269,40 @@ final class SetProgram {
         long[] worths = new long[demand.copies.length];
         for (int b = 0; b < worths.length; b++) worths[b] = shared.oracle.worth(b);
         shared.rows.add(prices, worths);
+        long[] taken = new long[boards.length];
         joined = false;
         for (int s = 0; s < boards.length; s++) {
-            sum -= Math.max(0, worths[boards[s]]);
+            taken[s] = Math.max(0, worths[boards[s]]);
+            sum -= taken[s];
             join(s, prices, sharp);
         }
+        if (shared.recorded) reason = new ProofRecord.Closed(prices, List.of(), new long[0], taken);
         return sum;
     }
 
     /** Asks each board at the prices its own branches make. */
     private long askOneByOne(boolean sharp) {
+        long[] prices = new long[parts()];
+        for (int k = 0; k < prices.length; k++) prices[k] = Math.max(0, coins(program.price(k)));
+        long[] more = new long[branches.size()];
+        for (int i = 0; i < more.length; i++) more[i] = price(i);
         long sum = 0;
-        for (int k = 0; k < parts(); k++) sum += Math.max(0, coins(program.price(k))) * demand.wanted[k];
-        for (int i = 0; i < branches.size(); i++)
-            sum += price(i) * branches.get(i).many();
+        for (int k = 0; k < prices.length; k++) sum += prices[k] * demand.wanted[k];
+        for (int i = 0; i < more.length; i++) sum += more[i] * branches.get(i).many();
+        long[] worths = new long[boards.length];
         joined = false;
         for (int s = 0; s < boards.length; s++) {
-            long[] own = new long[parts()];
-            for (int k = 0; k < own.length; k++) own[k] = Math.max(0, coins(program.price(k)));
-            for (int i = 0; i < branches.size(); i++)
-                if (branches.get(i).board() == s) own[branches.get(i).partKind()] += price(i);
+            long[] own = prices.clone();
+            for (int i = 0; i < more.length; i++)
+                if (branches.get(i).board() == s) own[branches.get(i).partKind()] += more[i];
             for (int k = 0; k < own.length; k++) own[k] = Math.max(0, own[k]);
             shared.oracle.price(boards[s], own, most[s]);
             if (sharp) sharpen(s, own);
-            sum -= Math.max(0, shared.oracle.worth(boards[s]));
+            worths[s] = Math.max(0, shared.oracle.worth(boards[s]));
+            sum -= worths[s];
             join(s, own, sharp);
         }
+        if (shared.recorded) reason = new ProofRecord.Closed(prices, branches, more, worths);
         return sum;
     }
 
@@ -318,11 +331,6 @@ final class SetProgram {
         add(column, s);
     }
 
-    /** How many layouts are in the program. */
-    int columns() {
-        return columns.size();
-    }
-
     Column column(int j) {
         return columns.get(j);
     }
@@ -343,6 +351,11 @@ final class SetProgram {
     /** What no plan with these branches costs less than beyond its boards, in coins. */
     long floor() {
         return floor;
+    }
+
+    /** Why that is so, where reasons are kept. */
+    ProofRecord.Node reason() {
+        return reason;
     }
 
     /** Whether the branches leave one board only one number of blanks of a kind. */

@@ -1,6 +1,8 @@
 package ripwright.bound;
 
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.List;
 import java.util.Optional;
 import java.util.function.BooleanSupplier;
 import org.jspecify.annotations.Nullable;
@@ -23,10 +25,11 @@ final class SetSearch {
     private final SetProgram.Shared shared;
     private final BooleanSupplier stop;
     private final long bought; // what the boards cost, and what is due anyway
-    private int nodes;
     private boolean open; // whether something was left undecided
-    private long most; // what a plan must cost less than, in coins
+    private long known; // what a plan must cost less than to be taken, in coins
+    private long most; // what a plan must cost less than to be looked for
     private Optional<Making> found = Optional.empty();
+    private ProofRecord.Node root = ProofRecord.Leaf.OPEN;
 
     SetSearch(SetProgram.Shared shared) {
         this.shared = shared;
@@ -40,15 +43,21 @@ final class SetSearch {
     }
 
     /**
-     * The cheapest layouts of these boards that make the bill; empty when none cost less than {@code most}, or none were
-     * found.
+     * The cheapest layouts of these boards that make the bill; empty when none cost less, or none were found. What costs a
+     * {@link Demand#grain} less may be left out.
      *
-     * @param most what a plan may cost, in coins, less than that
+     * @param known what a plan may cost, in coins, less than that
      */
-    Optional<Making> cheapest(long most) {
-        this.most = most;
-        search(new SetProgram(shared));
+    Optional<Making> cheapest(long known) {
+        this.known = known;
+        most = known - demand.grain;
+        root = search(new SetProgram(shared));
         return found;
+    }
+
+    /** Why no plan from these boards is cheaper, where reasons are kept. */
+    ProofRecord.Node root() {
+        return root;
     }
 
     /** Whether there may be a cheaper plan than was found. */
@@ -56,19 +65,11 @@ final class SetSearch {
         return open;
     }
 
-    int nodes() {
-        return nodes;
-    }
-
-    private void search(SetProgram program) {
-        if (done()) return;
-        nodes++;
+    private ProofRecord.Node search(SetProgram program) {
+        if (done()) return ProofRecord.Leaf.OPEN;
         SetProgram.Outcome outcome = stop.getAsBoolean() ? SetProgram.Outcome.STOPPED : program.solve(most - bought);
-        if (outcome == SetProgram.Outcome.NONE) return;
-        if (outcome == SetProgram.Outcome.STOPPED) {
-            open = true;
-            return;
-        }
+        if (outcome == SetProgram.Outcome.NONE) return program.reason();
+        if (outcome == SetProgram.Outcome.STOPPED) return leftOpen();
         double[][] many = many(program);
         int board = -1;
         int kind = -1;
@@ -82,18 +83,30 @@ final class SetSearch {
                 kind = k;
             }
         }
-        if (board < 0) {
-            whole(program, many);
-            return;
-        }
+        if (board < 0) return whole(program, many);
         int down = (int) Math.floor(many[board][kind]);
         boolean upFirst = many[board][kind] - down > 0.4;
+        List<ProofRecord.Way> ways = new ArrayList<>();
         for (int n = 0; n < 2; n++) {
             boolean up = upFirst == (n == 0);
             Branch branch = new Branch(board, kind, up, up ? down + 1 : down);
-            if (program.narrows(branch)) search(new SetProgram(program, branch));
-            else open = true; // the program left the branch unkept, at a high price
+            if (program.narrows(branch)) ways.add(way(program, branch));
+            else leftOpen(); // the program left the branch unkept, at a high price
         }
+        return fork(ways);
+    }
+
+    private ProofRecord.Node leftOpen() {
+        open = true;
+        return ProofRecord.Leaf.OPEN;
+    }
+
+    private ProofRecord.Node fork(List<ProofRecord.Way> ways) {
+        return shared.recorded() ? new ProofRecord.Fork(ways) : ProofRecord.Leaf.OPEN;
+    }
+
+    private ProofRecord.Way way(SetProgram program, Branch branch) {
+        return new ProofRecord.Way(List.of(branch), search(new SetProgram(program, branch)));
     }
 
     /** Where nothing but boards costs money, one plan is as cheap as another. */
@@ -114,7 +127,7 @@ final class SetSearch {
     }
 
     /** All boards make whole numbers of blanks: either each from one layout, or the mixed ones must be proved possible. */
-    private void whole(SetProgram program, double[][] many) {
+    private ProofRecord.Node whole(SetProgram program, double[][] many) {
         @Nullable Sketch[] sketches = new @Nullable Sketch[boards.length];
         double[] weights = program.weights();
         for (int j = 0; j < weights.length; j++)
@@ -132,24 +145,21 @@ final class SetSearch {
             for (int k = 0; k < made.length; k++) made[k] = Math.max(0, Math.min(left[k], (int) Math.rint(many[s][k])));
             if (Arrays.stream(made).sum() == 0) continue;
             Oracle.Given given = oracle.holding(boards[s], made);
-            if (given.sketch().isEmpty()) {
-                if (given.sure()) without(program, s, made);
-                else open = true;
-                return;
-            }
+            if (given.sketch().isEmpty()) return given.sure() ? without(program, s, made) : leftOpen();
             sketches[s] = given.sketch().get();
             for (int k = 0; k < left.length; k++) left[k] -= made[k];
         }
-        if (make(program, sketches)) return;
-        if (demand.boardsAlone) open = true; // a board does not give what the oracle thought it does
-        else split(program, many);
+        if (make(program, sketches)) return program.reason();
+        return demand.boardsAlone
+                ? leftOpen() // a board does not give what the oracle thought it does
+                : split(program, many);
     }
 
     /** Takes a plan of real blanks; whether none with these branches is cheaper. */
     private boolean make(SetProgram program, @Nullable Sketch[] sketches) {
         Optional<Making> made = Making.of(demand, oracle, sketches);
         if (made.isEmpty()) return false;
-        if (made.get().coins() < most) {
+        if (made.get().coins() < (found.isPresent() ? most : known)) {
             most = made.get().coins();
             found = made;
         }
@@ -160,7 +170,7 @@ final class SetSearch {
      * All boards make whole numbers of blanks, but from mixed layouts: one board may make fewer of a kind, more, or just as
      * many. In the end all of its layouts make the same.
      */
-    private void split(SetProgram program, double[][] many) {
+    private ProofRecord.Node split(SetProgram program, double[][] many) {
         for (int s = 0; s < boards.length; s++) {
             for (int k = 0; k < many[s].length; k++) {
                 if (program.settled(s, k)) continue;
@@ -168,24 +178,34 @@ final class SetSearch {
                 Branch most = new Branch(s, k, false, n);
                 Branch least = new Branch(s, k, true, n);
                 SetProgram atMost = program.narrows(most) ? new SetProgram(program, most) : program;
-                search(atMost.narrows(least) ? new SetProgram(atMost, least) : atMost);
-                search(new SetProgram(program, new Branch(s, k, false, n - 1)));
-                search(new SetProgram(program, new Branch(s, k, true, n + 1)));
-                return;
+                SetProgram both = atMost.narrows(least) ? new SetProgram(atMost, least) : atMost;
+                return fork(List.of(
+                        new ProofRecord.Way(List.of(most, least), search(both)),
+                        way(program, new Branch(s, k, false, n - 1)),
+                        way(program, new Branch(s, k, true, n + 1))));
             }
         }
-        open = true;
+        return leftOpen();
     }
 
     /** The board does not give all these blanks together: so it makes fewer of one kind or another. */
-    private void without(SetProgram program, int board, int[] made) {
+    private ProofRecord.Node without(SetProgram program, int board, int[] made) {
         int[] fewest = fewer(board, made);
         SetProgram all = program;
+        List<Branch> as = new ArrayList<>(); // as many as it does not give
+        List<ProofRecord.Way> ways = new ArrayList<>();
         for (int k = 0; k < fewest.length && !done(); k++) {
             if (fewest[k] == 0) continue;
-            search(new SetProgram(all, new Branch(board, k, false, fewest[k] - 1)));
-            all = new SetProgram(all, new Branch(board, k, true, fewest[k]));
+            Branch fewer = new Branch(board, k, false, fewest[k] - 1);
+            List<Branch> branches = new ArrayList<>(as);
+            branches.add(fewer);
+            ways.add(new ProofRecord.Way(branches, search(new SetProgram(all, fewer))));
+            as.add(new Branch(board, k, true, fewest[k]));
+            all = new SetProgram(all, as.get(as.size() - 1));
         }
+        if (done()) return ProofRecord.Leaf.OPEN;
+        ways.add(new ProofRecord.Way(as, new ProofRecord.Barred(board, fewest)));
+        return fork(ways);
     }
 
     /** Takes blanks out as long as the board still does not give the rest. */

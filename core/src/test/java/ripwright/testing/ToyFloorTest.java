@@ -1,0 +1,67 @@
+package ripwright.testing;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.math.BigDecimal;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Set;
+import org.junit.jupiter.api.Test;
+import ripwright.bound.Floor;
+import ripwright.bound.Patience;
+import ripwright.bound.Proof;
+import ripwright.job.Job;
+import ripwright.measure.Money;
+import ripwright.pattern.JobNumbers;
+import ripwright.pattern.Layout;
+import ripwright.pattern.PricedLayout;
+
+/** Floors and proofs beside the best of every way to cut toys, also where offcuts of crooked, tapered, bad wood fetch money. */
+class ToyFloorTest {
+    private static final Money A_LOT = Money.of(new BigDecimal("10000"));
+    private static final Money TEN_THOUSANDTH = Money.of(new BigDecimal("0.0001"));
+    private static final Feature[] SOME = {
+        Feature.SALVAGE,
+        Feature.LABOR,
+        Feature.DEFECTS,
+        Feature.TAPER,
+        Feature.CROOK,
+        Feature.EDGES,
+        Feature.TRIMS,
+        Feature.ROUGH,
+        Feature.RIPPED,
+        Feature.SPECIES,
+        Feature.RACK,
+        Feature.SAW_LIMITS,
+        Feature.SNEAK_UP,
+        Feature.SHOW
+    };
+
+    @Test
+    void no_way_to_cut_a_toy_costs_less_than_its_floor_or_its_proof_says() {
+        Set<Feature> seen = EnumSet.noneOf(Feature.class);
+        int[] proven = new int[1];
+        Seeds.each(200, (random, size) -> {
+            Features features = Features.some(random, SOME);
+            Job toy = ToyJobs.toy(random, features, 5, 3);
+            Optimum best = new EveryLayout(toy, ToyJobs.TICK, LayoutCost::net).best();
+            if (!best.complete()) return;
+            seen.addAll(features.on());
+            Money cost = best.cost().plus(TEN_THOUSANDTH);
+            Floor floor = Floor.ofWholeBill(new JobNumbers(toy), () -> false);
+            assertThat(floor.value()).isLessThanOrEqualTo(cost);
+            Proof.Answer answer = new Proof(floor, new Patience(() -> false, 200)).under(A_LOT);
+            assertThat(answer.bound()).isLessThanOrEqualTo(cost);
+            if (answer.proven()) proven[0]++;
+            if (features.has(Feature.CROOK) || features.has(Feature.TAPER)) return; // off the toy's grid
+            Money least = best.cost().minus(TEN_THOUSANDTH);
+            if (answer.proven()) assertThat(answer.bound()).isGreaterThanOrEqualTo(least);
+            List<Layout> layouts =
+                    answer.layouts().stream().map(PricedLayout::layout).toList();
+            if (!layouts.isEmpty())
+                assertThat(new LayoutCost(toy, layouts).net()).isGreaterThanOrEqualTo(least);
+        });
+        assertThat(seen).containsExactlyInAnyOrder(SOME);
+        assertThat(proven[0]).isGreaterThan(20);
+    }
+}
