@@ -26,6 +26,7 @@ record Turn(
     private static final int MANY = 50; // small recuts; more where there are more parts
     private static final int SOME = 30;
     private static final int FEW = 20;
+    private static final int FEWER_WITH_MONEY = 10; // where offcuts and labor count, and each takes up to seconds
     private static final int AGAIN = 3; // annealed a little and cut again, for a fresh answer
 
     private static final double WARM = 0.01; // of a mean board's price
@@ -93,7 +94,8 @@ record Turn(
     /** An answer with some boards cut again by the proof, if it makes the whole bill. */
     private Champion recut(Champion from, int tries, SplittableRandom random) {
         if (!small() || from.blanks() < wanted()) return from;
-        return new SmallRecut(workbench.numbers(), floor.orElseThrow(), stop).better(from, tries, random);
+        int most = workbench.numbers().boardsAlone() ? tries : tries / FEWER_WITH_MONEY;
+        return new SmallRecut(workbench.numbers(), floor.orElseThrow(), stop).better(from, most, random);
     }
 
     /** Whether a few of the job's boards make a job of their own. */
