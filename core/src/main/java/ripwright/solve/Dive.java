@@ -24,7 +24,7 @@ final class Dive {
     private static final int MOST_PARTS_FOR_PROOF = 24;
     private static final int MOST_PARTS_WITH_MONEY = 10; // the same, where offcuts and labor count
     private static final int QUESTIONS = 400; // the proof may ask whether to end; then the dive goes on
-    private static final int QUESTIONS_WITH_MONEY = 60;
+    private static final int QUESTIONS_WITH_MONEY = 12;
     private static final double SURE = 0.95; // a weight as good as a whole
     private static final double SHARE_AT_ONCE = 0.08; // of the boards still to be cut
     private static final double DEAREST_END = 1.5; // of the last few parts, against the program's cost for them

@@ -23,7 +23,7 @@ final class SmallRecut {
     private static final int MOST_PARTS_WITH_MONEY = 12; // where offcuts and labor count, which is harder to prove
     private static final int MOST_WHOLE = 14;
     private static final int QUESTIONS = 400; // a proof may ask whether to end; most need fewer
-    private static final int QUESTIONS_WITH_MONEY = 60;
+    private static final int QUESTIONS_WITH_MONEY = 12;
 
     private final JobNumbers numbers;
     private final double[] prices; // of a blank of each part, in millionths
