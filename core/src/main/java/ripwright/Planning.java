@@ -27,6 +27,7 @@ final class Planning {
     private static final int QUICK = 1; // the same, where a better answer comes later
     private static final int MOVES_PER_BLANK = 200;
     private static final int MOST_THREADS = 2;
+    private static final int ROUNDS_BESIDE_FLOOR = 2; // until a round waits for it
     private static final int MOST_PARTS_AFRESH = 50;
     private static final int OTHER_THREADS = 1; // for the search beside a proof
     private static final double SEARCH_BEFORE_PROOF = 0.3; // of the time given; beyond that both go on
@@ -38,6 +39,7 @@ final class Planning {
     private final JobNumbers everything;
     private final Underneath underneath;
     private Withheld withheld = Withheld.NOTHING; // so that test rips have wood
+    private int rounds; // of all searches so far
     private boolean timeOver; // when the search ended
 
     Planning(Job job, Options options) {
@@ -164,9 +166,14 @@ final class Planning {
         return new Search(numbers, effort, this::floor, () -> end.getAsBoolean() || underneath.met(), this::tell);
     }
 
-    /** For the search to build on, unless its path is not to hang on when the floor is found. */
+    /**
+     * For the search to build on, unless recuts are counted. Where no time is given a round waits for it, so that the path of
+     * the search does not hang on when it is found.
+     */
     private Optional<Floor> floor() {
-        return options.mostRecuts() > 0 || !withheld.equals(Withheld.NOTHING) ? Optional.empty() : underneath.found();
+        if (options.mostRecuts() > 0 || !withheld.equals(Withheld.NOTHING)) return Optional.empty();
+        if (clock.limited()) return underneath.found();
+        return ++rounds > ROUNDS_BESIDE_FLOOR ? Optional.of(underneath.awaited()) : Optional.empty();
     }
 
     private static int threads(OptionalInt given) {

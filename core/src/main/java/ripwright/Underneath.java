@@ -22,9 +22,12 @@ import ripwright.stock.Board;
 /** The floor under a job's plans: found on a thread of its own beside the search, and raised by a proof on small jobs. */
 final class Underneath {
     private static final int MOST_PARTS_PROVEN = 110;
-    private static final int QUESTIONS = 100; // of a proof, where recuts are counted and not seconds
-    private static final int QUESTIONS_WITH_MONEY = 6; // the same, where offcuts and labor count
-    private static final double SECONDS = 6; // for the floor, and again for the proof, where no time is given
+    private static final int QUESTIONS = 20_000; // of the floor, and again of the proof, where no time is given
+    private static final int QUESTIONS_WITH_MONEY =
+            300; // of the floor where offcuts and labor count, and each takes longer
+    private static final int QUESTIONS_OF_PROOF_WITH_MONEY = 60;
+    private static final int FEW_QUESTIONS = 100; // of a proof where recuts are counted
+    private static final int FEW_QUESTIONS_WITH_MONEY = 6;
 
     private final Job job;
     private final JobNumbers numbers;
@@ -42,9 +45,9 @@ final class Underneath {
         job = numbers.job();
         grain = grain(job);
         counted = options.mostRecuts() > 0;
-        BooleanSupplier late = clock.until(end(0));
+        BooleanSupplier end = clock.limited() ? clock.until(clock.seconds()) : patience(questionsOfFloor());
         wholeBill = CompletableFuture.supplyAsync(
-                () -> Floor.ofWholeBill(numbers, () -> late.getAsBoolean() || met(), this::raise),
+                () -> Floor.ofWholeBill(numbers, () -> end.getAsBoolean() || met(), this::raise),
                 Underneath::inBackground);
     }
 
@@ -54,9 +57,18 @@ final class Underneath {
         thread.start();
     }
 
-    private double end(double begin) {
-        if (counted) return begin + 10 * SECONDS;
-        return clock.limited() ? clock.seconds() : begin + SECONDS;
+    /** Where no time is given it is counted how often is asked whether to end: the same on every machine. */
+    private BooleanSupplier patience(int questions) {
+        return new Patience(clock.until(clock.seconds()), questions);
+    }
+
+    private int questionsOfFloor() {
+        return numbers.boardsAlone() ? QUESTIONS : QUESTIONS_WITH_MONEY;
+    }
+
+    private int questionsOfProof() {
+        if (counted) return numbers.boardsAlone() ? FEW_QUESTIONS : FEW_QUESTIONS_WITH_MONEY;
+        return numbers.boardsAlone() ? QUESTIONS : QUESTIONS_OF_PROOF_WITH_MONEY;
     }
 
     /** Whether a proof is worth trying. */
@@ -72,6 +84,11 @@ final class Underneath {
     Optional<Floor> found() {
         boolean found = wholeBill.isDone() && !wholeBill.isCompletedExceptionally();
         return found ? Optional.of(wholeBill.join()) : Optional.empty();
+    }
+
+    /** The same, waited for. */
+    Floor awaited() {
+        return wholeBill.join();
     }
 
     private void raise(Money floor) {
@@ -94,8 +111,7 @@ final class Underneath {
     }
 
     private BooleanSupplier endOfProof(double share) {
-        BooleanSupplier end = clock.until(clock.limited() ? clock.seconds() * share : end(clock.elapsed()));
-        return counted ? new Patience(end, numbers.boardsAlone() ? QUESTIONS : QUESTIONS_WITH_MONEY) : end;
+        return clock.limited() && !counted ? clock.until(clock.seconds() * share) : patience(questionsOfProof());
     }
 
     /** As {@link #proven}, on a thread of its own. */
@@ -110,7 +126,7 @@ final class Underneath {
     Champion proven(Champion best, double share) {
         if (!provable() || best.blanks() < wanted() || best.cost().compareTo(known()) <= 0) return best;
         Money net = Money.of(BigDecimal.valueOf(best.net(), 6));
-        Proof.Answer answer = new Proof(wholeBill.join(), endOfProof(share)).under(net);
+        Proof.Answer answer = new Proof(awaited(), endOfProof(share)).under(net);
         raised = answer.bound();
         if (answer.layouts().isEmpty()) return best;
         @Nullable PricedLayout[] layouts = new @Nullable PricedLayout[numbers.boards()];
@@ -121,11 +137,11 @@ final class Underneath {
     /** The floor under all plans that make as much as that answer. */
     Money under(Champion best) {
         if (best.blanks() < wanted()) {
-            double end = clock.limited() ? clock.elapsed() + 0.1 * clock.seconds() : end(clock.elapsed());
-            return printed(Floor.ofFeet(numbers, best.feet(), () -> clock.elapsed() > end)
-                    .value());
+            double late = clock.elapsed() + 0.1 * clock.seconds();
+            BooleanSupplier end = clock.limited() ? () -> clock.elapsed() > late : patience(questionsOfFloor());
+            return printed(Floor.ofFeet(numbers, best.feet(), end).value());
         }
-        Money found = wholeBill.join().value();
+        Money found = awaited().value();
         return printed(raised == null || found.compareTo(raised) > 0 ? found : raised);
     }
 

@@ -71,6 +71,14 @@ class PlannerTest {
         assertThat(Planner.plan(job, SHORT_SEARCH)).isEqualTo(Planner.plan(job, SHORT_SEARCH));
     }
 
+    /** No time is given and no recuts are counted: the floor and the proof take part, and no clock ends them. */
+    @Test
+    void without_a_limit_the_same_seed_gives_the_same_plan_too() {
+        Job job = RandomJobs.random(new SplittableRandom(7), new JobSize(16, 6), Features.NONE);
+        assertThat(job.limits().seconds()).isEmpty();
+        assertThat(Planner.plan(job)).isEqualTo(Planner.plan(job));
+    }
+
     @Test
     void a_cancelled_planning_gives_the_best_plan_so_far() {
         Job job = RandomJobs.random(new SplittableRandom(6), new JobSize(40, 12), Features.NONE);
