@@ -23,8 +23,7 @@ import ripwright.stock.Board;
 final class Underneath {
     private static final int MOST_PARTS_PROVEN = 110;
     private static final int QUESTIONS = 20_000; // of the floor, and again of the proof, where no time is given
-    private static final int QUESTIONS_WITH_MONEY =
-            300; // of the floor where offcuts and labor count, and each takes longer
+    private static final int QUESTIONS_WITH_MONEY = 300; // of the floor; offcuts and labor make each longer
     private static final int QUESTIONS_OF_PROOF_WITH_MONEY = 60;
     private static final int FEW_QUESTIONS = 100; // of a proof where recuts are counted
     private static final int FEW_QUESTIONS_WITH_MONEY = 6;

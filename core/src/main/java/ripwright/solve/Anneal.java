@@ -67,8 +67,8 @@ final class Anneal {
         return new Anneal(workbench, heat, share, moves, watch, mode, moveThreads);
     }
 
-    /** The same, seeking waste that lies together. */
-    Anneal wasteTogether() {
+    /** The same, with waste gathered on few boards. */
+    Anneal wasteGathered() {
         return new Anneal(workbench, heat, SHARE, moves, watch, mode, moveThreads);
     }
 
@@ -76,7 +76,7 @@ final class Anneal {
         SplittableRandom random = new SplittableRandom(seed);
         Tariff tariff = tariff(start, random);
         Solver<Cutting> solver = solver(random.nextLong());
-        Cutting best = watch.solve(solver, new Cutting(workbench, tariff.together(share), start.layouts()));
+        Cutting best = watch.solve(solver, new Cutting(workbench, tariff.gathering(share), start.layouts()));
         Champion found = Champion.of(numbers, best.layouts());
         if (found.blanks() == totalWanted()) return found;
         Champion completed = new Greedy(workbench, watch::stopped).completed(best.layouts(), random);

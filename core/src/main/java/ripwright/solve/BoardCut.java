@@ -50,8 +50,8 @@ public final class BoardCut {
         return tariff().of(cut());
     }
 
-    long wasteTogether() {
-        return tariff().wasteTogether(cut());
+    long wasteGathered() {
+        return tariff().wasteGathered(cut());
     }
 
     double waste() {

@@ -22,7 +22,7 @@ public final class CutConstraints implements ConstraintProvider {
             ripSettings(factory),
             testBlanks(factory),
             blanksMade(factory),
-            wasteTogether(factory)
+            wasteGathered(factory)
         };
     }
 
@@ -83,10 +83,10 @@ public final class CutConstraints implements ConstraintProvider {
                 .asConstraint("Blanks made");
     }
 
-    /** Waste that lies together counts less than the same waste on many boards. */
-    Constraint wasteTogether(ConstraintFactory factory) {
+    /** Waste gathered on one board counts less than the same waste on many boards. */
+    Constraint wasteGathered(ConstraintFactory factory) {
         return factory.forEach(BoardCut.class)
-                .rewardLong(HardSoftLongScore.ONE_SOFT, BoardCut::wasteTogether)
-                .asConstraint("Waste together");
+                .rewardLong(HardSoftLongScore.ONE_SOFT, BoardCut::wasteGathered)
+                .asConstraint("Waste gathered");
     }
 }

@@ -110,7 +110,7 @@ public final class Search {
 
     private Champion round(
             ExecutorService threads, Watch watch, Champion from, int round, long moves, SplittableRandom random) {
-        Turn turn = new Turn(workbench, ripped, floor.get(), moves, watch, stop);
+        Turn turn = new Turn(workbench, ripped, floor.get(), moves, watch);
         List<Future<Champion>> running = new ArrayList<>();
         for (int t = 0; t < effort.threads(); t++) {
             long seed = random.nextLong();

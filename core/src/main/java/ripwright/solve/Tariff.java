@@ -7,7 +7,7 @@ import ripwright.pattern.PricedLayout;
  * What it counts to make a blank while the search runs. Blanks not made have to trade against cost: were they forbidden
  * outright the search would freeze, so each is worth somewhat more than the wood it takes.
  *
- * <p>And what it counts that waste lies together. Boards are bought whole, so of two answers that cost the same the one
+ * <p>And what it counts that waste is gathered. Boards are bought whole, so of two answers that cost the same the one
  * that loses all its waste on one board is nearer to doing without a board. A board of cost c with waste w counts by
  * {@code share * w * w / c} less.
  *
@@ -68,8 +68,8 @@ final class Tariff {
         this.share = share;
     }
 
-    /** The same, but waste that lies together counts less. */
-    Tariff together(double share) {
+    /** The same, but waste gathered on one board counts less. */
+    Tariff gathering(double share) {
         return new Tariff(worth, wood, share);
     }
 
@@ -80,7 +80,7 @@ final class Tariff {
     }
 
     /** How much less the board counts for losing so much at once, in millionths. */
-    long wasteTogether(PricedLayout layout) {
+    long wasteGathered(PricedLayout layout) {
         if (share == 0 || layout.cost() == 0) return 0;
         double waste = Math.max(0, waste(layout));
         return Math.round(share * waste * waste / layout.cost());

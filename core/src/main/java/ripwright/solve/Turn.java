@@ -3,7 +3,6 @@ package ripwright.solve;
 import java.util.Arrays;
 import java.util.Optional;
 import java.util.SplittableRandom;
-import java.util.function.BooleanSupplier;
 import ripwright.bound.Floor;
 import ripwright.pattern.JobNumbers;
 
@@ -17,10 +16,8 @@ import ripwright.pattern.JobNumbers;
  * @param floor the floor under plans that make the whole bill, once it is known
  * @param moves how many recuts an annealing tries
  * @param watch ends it
- * @param stop the same, for what asks
  */
-record Turn(
-        Workbench workbench, RippedWork ripped, Optional<Floor> floor, long moves, Watch watch, BooleanSupplier stop) {
+record Turn(Workbench workbench, RippedWork ripped, Optional<Floor> floor, long moves, Watch watch) {
     private static final int MOST_PARTS_AFRESH = 250; // beyond, a greedy answer is too far from a good one
     private static final int MOST_PARTS_FOR_DIVES = 700;
     private static final int MANY = 50; // small recuts; more where there are more parts
@@ -45,7 +42,7 @@ record Turn(
     };
     private static final Kind[] MANY_PARTS = {Kind.RECUT_BEST, Kind.DIVE, Kind.DIVE, Kind.DIVE};
 
-    /** What comes of that answer, or of none, at the {@code turn}-th turn. */
+    /** What the {@code turn}-th turn makes of the best answer so far, or of none. */
     Champion taken(int turn, Champion from, long seed) {
         if (floor.isEmpty()) return anneal(turn, moves).from(from, seed);
         SplittableRandom random = new SplittableRandom(seed);
@@ -61,18 +58,18 @@ record Turn(
         };
     }
 
-    /** Waste is sought together but in every third turn, which is the coolest. */
+    /** Waste is gathered but in every third turn, which is the coolest. */
     private Anneal anneal(int turn, long most) {
         Anneal anneal = new Anneal(workbench, Anneal.HEATS[turn % Anneal.HEATS.length], most, watch);
-        return turn % Anneal.HEATS.length == 0 ? anneal : anneal.wasteTogether();
+        return turn % Anneal.HEATS.length == 0 ? anneal : anneal.wasteGathered();
     }
 
     /** A greedy answer, annealed shortly and cut again, a few times: many quick ones find more than a few long ones. */
     private Champion fresh(SplittableRandom random) {
-        Champion best = new Greedy(workbench, stop).best(random.split());
+        Champion best = new Greedy(workbench, watch::stopped).best(random.split());
         long most = moves / 2;
-        for (int i = 0; i <= AGAIN && !stop.getAsBoolean(); i++) {
-            Anneal anneal = new Anneal(workbench, i == 0 ? WARM : COOL, most, watch).wasteTogether();
+        for (int i = 0; i <= AGAIN && !watch.stopped(); i++) {
+            Anneal anneal = new Anneal(workbench, i == 0 ? WARM : COOL, most, watch).wasteGathered();
             Champion other = recut(anneal.from(best, random.nextLong()), SOME, random);
             if (other.betterThan(best)) best = other;
             most = moves / 4;
@@ -84,10 +81,10 @@ record Turn(
     private Champion rounded(SplittableRandom random) {
         JobNumbers numbers = workbench.numbers();
         if (ripped.all()) return Champion.of(numbers, ripped.layouts(random));
-        Greedy greedy = new Greedy(workbench, stop);
+        Greedy greedy = new Greedy(workbench, watch::stopped);
         boolean dives = wanted() <= MOST_PARTS_FOR_DIVES && !numbers.grouped();
         return dives
-                ? new Dive(numbers, greedy, floor.orElseThrow(), stop).answer(random)
+                ? new Dive(numbers, greedy, floor.orElseThrow(), watch::stopped).answer(random)
                 : new Rounding(numbers, greedy, floor.orElseThrow()).best(random);
     }
 
@@ -95,7 +92,7 @@ record Turn(
     private Champion recut(Champion from, int tries, SplittableRandom random) {
         if (!small() || from.blanks() < wanted()) return from;
         int most = workbench.numbers().boardsAlone() ? tries : tries / FEWER_WITH_MONEY;
-        return new SmallRecut(workbench.numbers(), floor.orElseThrow(), stop).better(from, most, random);
+        return new SmallRecut(workbench.numbers(), floor.orElseThrow(), watch::stopped).better(from, most, random);
     }
 
     /** Whether a few of the job's boards make a job of their own. */

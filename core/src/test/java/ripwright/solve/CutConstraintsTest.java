@@ -124,11 +124,11 @@ class CutConstraintsTest {
 
     /** One board of 20 whose blanks take 10 of wood wastes half: 0.5 x 10 x 10 / 20; two that waste 5 each, half of that. */
     @Test
-    void waste_that_lies_together_counts_less() {
-        verifier.verifyThat(CutConstraints::wasteTogether)
+    void waste_gathered_on_one_board_counts_less() {
+        verifier.verifyThat(CutConstraints::wasteGathered)
                 .given(wasting(0, 10), wasting(1, 0), whole(2))
                 .rewardsWith(2_500_000);
-        verifier.verifyThat(CutConstraints::wasteTogether)
+        verifier.verifyThat(CutConstraints::wasteGathered)
                 .given(wasting(0, 5), wasting(1, 5))
                 .rewardsWith(1_250_000);
     }
@@ -136,7 +136,7 @@ class CutConstraintsTest {
     /** A board that costs 20 and so much more than the wood of its blanks. */
     private static BoardCut wasting(int board, int waste) {
         double wood = (20 - waste) * 1e6;
-        Tariff tariff = new Tariff(new long[] {1}, new double[] {wood}, 0).together(0.5);
+        Tariff tariff = new Tariff(new long[] {1}, new double[] {wood}, 0).gathering(0.5);
         Layout layout = new Layout(board, List.of());
         return new BoardCut(
                 board,
