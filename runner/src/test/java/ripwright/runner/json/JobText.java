@@ -11,6 +11,11 @@ import ripwright.runner.tree.WrongInputException;
 
 /** A small job as text, to be altered and read. */
 public record JobText(String text) {
+    /** In place of {@code "endTrim": 1 }} another board with the same id after it. */
+    static final String SECOND_BOARD = """
+            "endTrim": 1 },
+                { "id": "ash-1", "species": "ash", "thickness": 1, "width": 6, "length": 72, "straightEdges": 2 }""";
+
     public static final String CABINET = """
             {
               "format": 1,
