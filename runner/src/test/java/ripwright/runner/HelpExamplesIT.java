@@ -19,7 +19,6 @@ import org.junit.jupiter.api.io.TempDir;
 
 /** Every example in the help, typed into a shell as it stands there, in a folder that has the files it names. */
 class HelpExamplesIT {
-    private static final Path JAR = Path.of(System.getProperty("ripwright.jar", "target/ripwright.jar"));
     private static final Path JAVA = Path.of(System.getProperty("java.home"), "bin");
     private static final Pattern COMMAND = Pattern.compile("(?m)^ {2}([a-z]+) {2,}\\S");
     private static final Pattern EXAMPLE = Pattern.compile("(?m)^ {2}(java -jar ripwright\\.jar .*)$");
@@ -34,7 +33,7 @@ class HelpExamplesIT {
     void fill() throws IOException, InterruptedException {
         assumeTrue(Files.isExecutable(Path.of("/bin/sh")));
         here = Files.createDirectory(folder.resolve("shop"));
-        Files.copy(JAR, here.resolve("ripwright.jar"));
+        Files.copy(RunnerJar.FILE, here.resolve("ripwright.jar"));
         said("java -jar ripwright.jar start .");
         String job = quick(here.resolve("shoe-rack.job.json"));
         String small = job.replace("Shoe rack", "Bench").replaceAll("\"count\": \\d+", "\"count\": 1");

@@ -5,28 +5,18 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
-import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** The jar as a user starts it. */
 class RunnerJarIT {
-    private static final Path JAR = Path.of(System.getProperty("ripwright.jar", "target/ripwright.jar"));
     private static final String SAMPLE = "../samples/crooked-board/crooked-board.job.json";
 
     @TempDir
     private Path folder;
 
     private int run(String... arguments) throws IOException, InterruptedException {
-        List<String> command = new ArrayList<>(
-                List.of(Path.of(System.getProperty("java.home"), "bin", "java").toString(), "-jar", JAR.toString()));
-        command.addAll(List.of(arguments));
-        return new ProcessBuilder(command)
-                .redirectOutput(folder.resolve("out").toFile())
-                .redirectError(folder.resolve("err").toFile())
-                .start()
-                .waitFor();
+        return new RunnerJar(folder).run(arguments);
     }
 
     @Test
@@ -71,6 +61,6 @@ class RunnerJarIT {
 
     @Test
     void it_is_under_25_megabytes() throws IOException {
-        assertThat(Files.size(JAR)).isLessThan(25L << 20);
+        assertThat(Files.size(RunnerJar.FILE)).isLessThan(25L << 20);
     }
 }

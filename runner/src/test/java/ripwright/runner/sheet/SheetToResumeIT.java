@@ -5,8 +5,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Objects;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -15,13 +13,13 @@ import org.openqa.selenium.support.ui.Select;
 import ripwright.measure.Length;
 import ripwright.plan.Plan;
 import ripwright.plan.Step;
+import ripwright.runner.RunnerJar;
 import ripwright.runner.json.JobReader;
 import ripwright.runner.json.PlanReader;
 import ripwright.stock.Board;
 
 /** From the jar's sheet at the saw back to the jar: what a person saves there is what it resumes from. */
 class SheetToResumeIT {
-    private static final Path JAR = Path.of(System.getProperty("ripwright.jar", "target/ripwright.jar"));
     private static final String SAMPLE = "../samples/crooked-board/crooked-board.job.json";
 
     @TempDir
@@ -73,13 +71,6 @@ class SheetToResumeIT {
     }
 
     private int run(String... arguments) throws IOException, InterruptedException {
-        List<String> command = new ArrayList<>(
-                List.of(Path.of(System.getProperty("java.home"), "bin", "java").toString(), "-jar", JAR.toString()));
-        command.addAll(List.of(arguments));
-        return new ProcessBuilder(command)
-                .redirectOutput(folder.resolve("out").toFile())
-                .redirectError(folder.resolve("err").toFile())
-                .start()
-                .waitFor();
+        return new RunnerJar(folder).run(arguments);
     }
 }
