@@ -11,6 +11,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import ripwright.bill.Part;
 import ripwright.job.Job;
 import ripwright.measure.Length;
 import ripwright.measure.Money;
@@ -27,6 +28,23 @@ import ripwright.testing.Seeds;
 /** Work in one dimension, through the same door as all other. */
 class RippedStockTest {
     private static final Options COUNTED = Options.defaults().withMostRecuts(1_000);
+
+    /** Sizes that nothing measures are counted in coarse ticks: what fits exactly must fit in them too. */
+    @Test
+    void a_ripped_board_of_exactly_the_parts_width_and_length_is_cut_however_odd_the_other_sizes() {
+        Length width = Length.millimeters("69.85");
+        Length length = Length.millimeters("1124.1327");
+        Board.Builder ripped = Board.measured("ripped", "maple", JobBuilder.THICKNESS, width, length)
+                .ripped(true);
+        Job job = new JobBuilder("odd")
+                .kerfs("0", "1/8")
+                .stack(ripped, JobBuilder.maple("other", "8.90039", "30.00001"))
+                .parts(
+                        Part.of("rail", length, width, JobBuilder.THICKNESS),
+                        JobBuilder.part("panel", 1, "18.487", "3.140649"))
+                .build();
+        assertThat(Planner.plan(job, COUNTED).status()).isEqualTo(Plan.Status.COMPLETE);
+    }
 
     @Test
     void small_work_is_planned_at_the_least_cost_and_proven() {

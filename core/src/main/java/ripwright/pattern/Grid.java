@@ -6,6 +6,7 @@ package ripwright.pattern;
  */
 final class Grid {
     final long tick; // nanometers
+    final boolean even; // whether every size is a whole number of ticks
 
     /**
      * A grid for those sizes.
@@ -18,6 +19,7 @@ final class Grid {
         long gcd = 0;
         for (long size : sizes) gcd = gcd(gcd, size);
         tick = Math.max(Math.max(gcd, 1), (Math.max(room, 1) + most - 1) / most);
+        even = gcd % tick == 0;
     }
 
     private static long gcd(long a, long b) {
@@ -32,5 +34,13 @@ final class Grid {
     /** Ticks that a room has; none when there is no room. */
     int in(long room) {
         return room <= 0 ? 0 : (int) (room / tick);
+    }
+
+    /**
+     * Ticks that {@code count} sizes may come to which together just fit into a room: where sizes are rounded up and the room
+     * down, up to one for each beyond {@link #in}. What comes to so many may still be too long.
+     */
+    int mostIn(long room, int count) {
+        return room <= 0 ? 0 : in(room) + (even ? 0 : count);
     }
 }

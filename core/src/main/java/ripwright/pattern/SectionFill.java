@@ -70,7 +70,7 @@ final class SectionFill {
         long usable = board.usableWidth(left, from, to);
         if (usable <= 0) return null;
         ClearWood wood = new ClearWood(board, from, to, left);
-        int room = widths.in(usable + numbers.ripKerf);
+        int room = widths.mostIn(usable + numbers.ripKerf, mostStrips(usable) + 1);
         start(room, loss, wood, usable);
         List<Integer> order = new ArrayList<>();
         for (int w = 0; w < numbers.widths.length; w++) {
@@ -82,6 +82,11 @@ final class SectionFill {
             addStrips(w, chain, wood, room, usable, loss);
         }
         return best(order, room, from, to, left, loss);
+    }
+
+    private int mostStrips(long usable) {
+        long narrowest = numbers.widths[numbers.widths.length - 1];
+        return (int) Math.min(1 << 12, (usable + numbers.ripKerf) / (narrowest + numbers.ripKerf));
     }
 
     private void start(int room, long loss, ClearWood wood, long usable) {

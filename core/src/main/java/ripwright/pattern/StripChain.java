@@ -152,9 +152,7 @@ final class StripChain {
 
         /** Places a fullest filling, longest blanks first; where its last blank ends, or {@code start}. */
         private long place(int offered, long start, long end) {
-            stripFill.fill(sizes, offered, grid.in(end - start + numbers.crosscutKerf));
-            int[] chosen = new int[stripFill.chosenCount()];
-            for (int i = 0; i < chosen.length; i++) chosen[i] = places[stripFill.chosen(i)];
+            int[] chosen = fullest(offered, end - start + numbers.crosscutKerf);
             sortLongestFirst(chosen);
             long x = start;
             for (int blank : chosen) {
@@ -163,6 +161,20 @@ final class StripChain {
                 x += numbers.parts[part[blank]].length + numbers.crosscutKerf;
             }
             return chosen.length == 0 ? start : x - numbers.crosscutKerf;
+        }
+
+        /** Where ticks are coarse a filling that just fits comes to one more of them than the room. */
+        private int[] fullest(int offered, long room) {
+            for (int ticks = grid.mostIn(room, 1); ; ticks--) {
+                stripFill.fill(sizes, offered, ticks);
+                int[] chosen = new int[stripFill.chosenCount()];
+                long length = 0;
+                for (int i = 0; i < chosen.length; i++) {
+                    chosen[i] = places[stripFill.chosen(i)];
+                    length += numbers.parts[part[chosen[i]]].length + numbers.crosscutKerf;
+                }
+                if (length <= room) return chosen;
+            }
         }
 
         private void sortLongestFirst(int[] chosen) {
