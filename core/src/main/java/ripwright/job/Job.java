@@ -1,6 +1,9 @@
 package ripwright.job;
 
 import java.math.BigDecimal;
+import java.math.BigInteger;
+import java.math.MathContext;
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -9,6 +12,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import org.apache.commons.numbers.fraction.BigFraction;
 import ripwright.bill.Part;
 import ripwright.measure.BoardFeet;
 import ripwright.measure.Length;
@@ -52,6 +56,7 @@ public record Job(
         Limits limits) {
     private static final int MOST_PARTS = 100_000;
     private static final int MOST_BOARDS = 10_000;
+    private static final long MOST_MONEY = 1_000_000_000L;
 
     /** Refuses a job that makes no sense; a {@link WrongJobException} says all that is wrong. */
     public Job {
@@ -83,7 +88,41 @@ public record Job(
         boards(rack, prices, ids(stack, "stack"), "rack", problems);
         parts(parts, problems);
         boardsOfParts(boards(stack, rack), parts, problems);
+        if (problems.isEmpty()) money(boards(stack, rack), prices, parts, labor, problems);
         if (!problems.isEmpty()) throw new WrongJobException(problems);
+    }
+
+    /** Programs reckon in whole millionths of the currency, which must not overflow. */
+    private static void money(
+            List<Board> boards,
+            Map<Species, BigDecimal> prices,
+            List<Part> parts,
+            Optional<Labor> labor,
+            List<Problem> problems) {
+        BigFraction stock = BigFraction.ZERO;
+        for (Board board : boards) {
+            BigDecimal price = board.price().orElse(prices.getOrDefault(board.species(), BigDecimal.ZERO));
+            stock = stock.add(
+                    BoardFeet.counted(board.area(), board.thickness()).at(price).value());
+        }
+        tooMuch("prices", "The boards come to", stock, problems);
+        if (labor.isEmpty()) return;
+        Labor each = labor.get();
+        BigDecimal minutes = each.settingMinutes().add(each.ripMinutes()).add(each.crosscutMinutes());
+        BigDecimal count =
+                BigDecimal.valueOf(parts.stream().mapToLong(Part::count).sum());
+        BigFraction work = Money.of(each.perHour().multiply(minutes).multiply(count))
+                .value()
+                .divide(60);
+        tooMuch("labor", "Setting, ripping and crosscutting for every part alone comes to", work, problems);
+    }
+
+    private static void tooMuch(String field, String what, BigFraction money, List<Problem> problems) {
+        if (money.compareTo(BigFraction.of(BigInteger.valueOf(MOST_MONEY))) <= 0) return;
+        String about = money.bigDecimalValue(0, RoundingMode.HALF_UP)
+                .round(new MathContext(3))
+                .toEngineeringString();
+        problems.add(new Problem(field, what + " about " + about + "; a job may come to 1,000,000,000 at most."));
     }
 
     private static String text(Length length, Unit units) {

@@ -3,13 +3,14 @@ package ripwright.pattern;
 import java.math.BigInteger;
 import java.math.RoundingMode;
 import org.apache.commons.numbers.fraction.BigFraction;
+import ripwright.bill.Part;
 import ripwright.job.Job;
 import ripwright.measure.Money;
 import ripwright.saw.Labor;
 import ripwright.stock.Board;
 
 /**
- * Money in whole coins, so small that the whole stack costs about 2^48 of them. Programs that prove something reckon in
+ * Money in whole coins, so small that the whole stack and all labor cost about 2^48 of them. Programs that prove something reckon in
  * coins: sums are exact, and what does not come out even is rounded towards a lower cost.
  */
 public final class Coins {
@@ -23,12 +24,24 @@ public final class Coins {
     public Coins(Job job) {
         Labor labor = job.laborOrUnpaid();
         perMinute = fraction(labor.perHour()).divide(60);
-        BigFraction all = minutes(labor.settingMinutes()).add(minutes(labor.ripMinutes()));
+        BigFraction all = perMinute.multiply(mostMinutes(job, labor));
         for (Board board : job.boards()) all = all.add(job.cost(board).value());
         perCurrency = all.signum() == 0 ? BigFraction.ONE : twoTo(BITS - bits(all));
         cost = job.boards().stream()
                 .mapToLong(board -> down(job.cost(board).value()))
                 .toArray();
+    }
+
+    /** What the labor of no plan worth having comes to more than: every part cut for itself, every width set, every board begun. */
+    private static BigFraction mostMinutes(Job job, Labor labor) {
+        long blanks = job.parts().stream().mapToLong(Part::count).sum();
+        long widths = job.parts().stream().map(Part::blankWidth).distinct().count();
+        long boards = job.boards().size();
+        long tests = widths * job.testRip().tries();
+        return fraction(labor.settingMinutes())
+                .multiply(widths)
+                .add(fraction(labor.ripMinutes()).multiply(blanks + 3 * boards + widths))
+                .add(fraction(labor.crosscutMinutes()).multiply(2 * blanks + 8 * boards + tests));
     }
 
     private static BigFraction fraction(java.math.BigDecimal number) {

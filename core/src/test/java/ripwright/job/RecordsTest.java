@@ -13,11 +13,13 @@ import org.junit.jupiter.api.Test;
 import ripwright.bill.Part;
 import ripwright.measure.Length;
 import ripwright.measure.Unit;
+import ripwright.saw.Labor;
 import ripwright.saw.Saw;
 import ripwright.saw.TestRip;
 import ripwright.stock.Board;
 import ripwright.stock.Defect;
 import ripwright.stock.Species;
+import ripwright.testing.JobBuilder;
 
 class RecordsTest {
     private static final Length THICK = Length.inches("3/4");
@@ -84,6 +86,23 @@ class RecordsTest {
                         "salvage: 1.5 is not a share from 0 to 1.",
                         "stack[1].id: \"a\" is the id of stack[0] too; ids must differ.",
                         "parts: The cutting bill is empty; list at least one part."));
+    }
+
+    @Test
+    void a_job_may_come_to_a_thousand_million_and_no_more() {
+        JobBuilder dear = new JobBuilder("dear")
+                .stack(JobBuilder.maple("a", "12", "120")) // 10 board feet
+                .parts(JobBuilder.part("rail", 60, "20", "2"));
+        assertThat(dear.price(JobBuilder.MAPLE, new BigDecimal("100000000"))
+                        .build()
+                        .prices())
+                .hasSize(1);
+        Labor labor = new Labor(new BigDecimal("1e9"), BigDecimal.ONE, BigDecimal.ONE, BigDecimal.ONE);
+        JobBuilder dearer =
+                dear.price(JobBuilder.MAPLE, new BigDecimal("100000001")).labor(labor);
+        assertThatThrownBy(dearer::build)
+                .hasMessageContaining("The boards come to about 1.00E+9; a job may come to 1,000,000,000 at most.")
+                .hasMessageContaining("Setting, ripping and crosscutting for every part alone comes to about 3.00E+9;");
     }
 
     @Test

@@ -22,8 +22,10 @@ class OracleTest {
             return new Asked(numbers, kinds, coins, new Oracle(numbers, kinds, coins));
         }
 
+        /** Below everything when the board cannot be cut. */
         double worth(double[] prices) {
             oracle.price(inCoins(prices));
+            if (!oracle.cuts(0)) return Double.NEGATIVE_INFINITY;
             return coins.money(oracle.worth(0)).value().doubleValue();
         }
 
