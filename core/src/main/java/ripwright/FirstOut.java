@@ -22,6 +22,7 @@ import ripwright.replay.Replay;
 import ripwright.sequence.NoTestWoodException;
 import ripwright.sequence.Sequencer;
 import ripwright.solve.Champion;
+import ripwright.solve.Workers;
 
 /**
  * Takes the first job out of a plan for several: its blanks stay where they are, and the sections and strips that only
@@ -62,7 +63,12 @@ final class FirstOut {
         JobNumbers numbers = new JobNumbers(job);
         @Nullable PricedLayout[] priced = new @Nullable PricedLayout[numbers.boards()];
         for (Layout layout : layouts) priced[layout.board()] = numbers.priced(layout);
-        return new Underneath(numbers, new Clock(job, options), options).under(Champion.of(numbers, priced));
+        try (Workers workers = new Workers(1)) {
+            Clock clock = new Clock(job, options, workers);
+            Money floor = new Underneath(numbers, clock, options, workers).under(Champion.of(numbers, priced));
+            clock.end();
+            return floor;
+        }
     }
 
     private List<Layout.Section> sections(CutBoard board) {

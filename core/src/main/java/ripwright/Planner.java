@@ -18,6 +18,8 @@ public final class Planner {
      * @throws ripwright.replay.ReplayException when the plan does not stand up to replay: a fault of ours
      */
     public static Plan plan(Job job, Options options) {
-        return new Planning(job, options).plan();
+        try (Planning planning = new Planning(job, options)) {
+            return planning.plan();
+        }
     }
 }

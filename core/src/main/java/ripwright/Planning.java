@@ -4,7 +4,7 @@ import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
-import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.Future;
 import java.util.function.BooleanSupplier;
 import ripwright.bound.Floor;
 import ripwright.job.Job;
@@ -20,9 +20,10 @@ import ripwright.sequence.Sequencer;
 import ripwright.sequence.Tidying;
 import ripwright.solve.Champion;
 import ripwright.solve.Search;
+import ripwright.solve.Workers;
 
 /** One planning of one job, from the search to the replay. */
-final class Planning {
+final class Planning implements AutoCloseable {
     private static final int PATIENCE = 4; // rounds that bring nothing
     private static final int QUICK = 1; // the same, where a better answer comes later
     private static final int MOVES_PER_BLANK = 200;
@@ -35,6 +36,7 @@ final class Planning {
 
     private final Job job;
     private final Options options;
+    private final Workers workers;
     private final Clock clock;
     private final JobNumbers everything;
     private final Underneath underneath;
@@ -45,24 +47,37 @@ final class Planning {
     Planning(Job job, Options options) {
         this.job = job;
         this.options = options;
-        clock = new Clock(job, options);
+        workers = new Workers(threads(job.limits().threads()));
+        clock = new Clock(job, options, workers);
         everything = new JobNumbers(job);
-        underneath = new Underneath(everything, clock, options);
+        underneath = new Underneath(everything, clock, options, workers);
+    }
+
+    @Override
+    public void close() {
+        clock.end();
+        workers.close();
     }
 
     Plan plan() {
         Plan plan = replayed();
-        try {
-            options.listener().ended(ending(plan));
-        } catch (RuntimeException e) {
-            // What a listener throws breaks no plan.
-        }
+        Ending ending = ending(plan);
+        tell(() -> options.listener().ended(ending));
         return plan;
+    }
+
+    /** What a listener throws breaks no plan, errors such as a failed assertion of its own included. */
+    private static void tell(Runnable listener) {
+        try {
+            listener.run();
+        } catch (Throwable e) {
+            // Told to nobody: there is nobody else to tell.
+        }
     }
 
     private Ending ending(Plan plan) {
         if (plan.cost().proven()) return Ending.PROVEN;
-        if (options.cancellation().getAsBoolean()) return Ending.STOPPED;
+        if (clock.stopped()) return Ending.STOPPED;
         if (timeOver) return Ending.TIME_OVER;
         return options.mostRecuts() > 0 ? Ending.STOPPED : Ending.NOTHING_BETTER;
     }
@@ -72,13 +87,19 @@ final class Planning {
         while (true) {
             timeOver = clock.elapsed() >= clock.seconds();
             try {
-                Plan plan = tidied(best.cut(), underneath.under(best));
-                Replay.require(job, plan);
-                return plan;
+                List<Layout> layouts = best.cut();
+                Money floor = underneath.under(best);
+                return workers.here(() -> judged(layouts, floor));
             } catch (NoTestWoodException e) {
                 best = withWoodWithheld(best, e);
             }
         }
+    }
+
+    private Plan judged(List<Layout> layouts, Money floor) {
+        Plan plan = tidied(layouts, floor);
+        Replay.require(job, plan);
+        return plan;
     }
 
     /** The search's best, or what a proof finds if that is better; where settings are tested too, the search goes on from there. */
@@ -90,7 +111,8 @@ final class Planning {
         if (clock.limited() && found.blanks() < underneath.wanted())
             return search(patience(), 1).best(found.layouts());
         double share = tested ? PROOF_OF_LESS : 1;
-        Champion proven = clock.limited() ? provenBeside(found, share) : underneath.proven(found, share);
+        Champion proven =
+                clock.limited() ? provenBeside(found, share) : workers.result(underneath.proven(found, share));
         if (!tested || proven.equals(found)) return proven;
         Champion more = search(patience(), 1).best(proven.layouts());
         return more.betterThan(found) ? more : found;
@@ -98,11 +120,11 @@ final class Planning {
 
     /** The better of what a proof finds and of what one thread of the search finds beside it. */
     private Champion provenBeside(Champion best, double share) {
-        CompletableFuture<Champion> proof = underneath.provenBeside(best, share);
+        Future<Champion> proof = underneath.proven(best, share);
         BooleanSupplier late = clock.until(clock.seconds() * share);
         Champion searched = besideProof(best, () -> proof.isDone() || late.getAsBoolean());
         if (best.betterThan(searched)) searched = best;
-        Champion found = proof.join();
+        Champion found = workers.result(proof);
         return found.betterThan(searched) ? found : searched;
     }
 
@@ -163,7 +185,8 @@ final class Planning {
                 patience,
                 MOVES_PER_BLANK);
         underneath.reached(BigDecimal.ZERO);
-        return new Search(numbers, effort, this::floor, () -> end.getAsBoolean() || underneath.met(), this::tell);
+        return new Search(
+                numbers, effort, workers, this::floor, () -> end.getAsBoolean() || underneath.met(), this::tell);
     }
 
     /**
@@ -184,10 +207,6 @@ final class Planning {
         if (champion.blanks() == underneath.wanted()) underneath.reached(champion.cost());
         Progress progress = new Progress(
                 clock.duration(), champion.cost(), underneath.known(), champion.blanks(), underneath.wanted());
-        try {
-            options.listener().progress(progress);
-        } catch (RuntimeException e) {
-            // What a listener throws breaks no plan.
-        }
+        tell(() -> options.listener().progress(progress));
     }
 }

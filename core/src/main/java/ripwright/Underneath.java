@@ -6,6 +6,7 @@ import java.util.Arrays;
 import java.util.HashSet;
 import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.Future;
 import java.util.function.BooleanSupplier;
 import org.apache.commons.numbers.fraction.BigFraction;
 import org.jspecify.annotations.Nullable;
@@ -17,6 +18,7 @@ import ripwright.measure.Money;
 import ripwright.pattern.JobNumbers;
 import ripwright.pattern.PricedLayout;
 import ripwright.solve.Champion;
+import ripwright.solve.Workers;
 import ripwright.stock.Board;
 
 /** The floor under a job's plans: found on a thread of its own beside the search, and raised by a proof on small jobs. */
@@ -32,28 +34,22 @@ final class Underneath {
     private final JobNumbers numbers;
     private final Clock clock;
     private final boolean counted; // whether recuts are counted, so that no clock is to matter
-    private final CompletableFuture<Floor> wholeBill;
+    private final Workers workers;
+    private final Future<Floor> wholeBill;
     private final BigFraction grain;
     private volatile BigDecimal known = BigDecimal.ZERO; // the highest floor so far, to the cent
     private volatile BigDecimal reached = BigDecimal.ZERO; // what the best answer costs that makes the whole bill, or 0
     private volatile @Nullable Money raised; // by a proof
 
-    Underneath(JobNumbers numbers, Clock clock, Options options) {
+    Underneath(JobNumbers numbers, Clock clock, Options options, Workers workers) {
         this.numbers = numbers;
         this.clock = clock;
+        this.workers = workers;
         job = numbers.job();
         grain = grain(job);
         counted = options.mostRecuts() > 0;
         BooleanSupplier end = clock.limited() ? clock.until(clock.seconds()) : patience(questionsOfFloor());
-        wholeBill = CompletableFuture.supplyAsync(
-                () -> Floor.ofWholeBill(numbers, () -> end.getAsBoolean() || met(), this::raise),
-                Underneath::inBackground);
-    }
-
-    private static void inBackground(Runnable work) {
-        Thread thread = new Thread(work, "ripwright-underneath");
-        thread.setDaemon(true);
-        thread.start();
+        wholeBill = workers.begin(() -> Floor.ofWholeBill(numbers, () -> end.getAsBoolean() || met(), this::raise));
     }
 
     /** Where no time is given it is counted how often is asked whether to end: the same on every machine. */
@@ -81,13 +77,12 @@ final class Underneath {
 
     /** The floor under plans that make the whole bill, once it is found. */
     Optional<Floor> found() {
-        boolean found = wholeBill.isDone() && !wholeBill.isCompletedExceptionally();
-        return found ? Optional.of(wholeBill.join()) : Optional.empty();
+        return wholeBill.isDone() ? Optional.of(awaited()) : Optional.empty();
     }
 
     /** The same, waited for. */
     Floor awaited() {
-        return wholeBill.join();
+        return workers.result(wholeBill);
     }
 
     private void raise(Money floor) {
@@ -113,19 +108,21 @@ final class Underneath {
         return clock.limited() && !counted ? clock.until(clock.seconds() * share) : patience(questionsOfProof());
     }
 
-    /** As {@link #proven}, on a thread of its own. */
-    CompletableFuture<Champion> provenBeside(Champion best, double share) {
-        return CompletableFuture.supplyAsync(() -> proven(best, share), Underneath::inBackground);
-    }
-
     /**
-     * The cheapest answer where a proof, which leaves test blanks out, finds one that is cheaper; else the same. Raises the
+     * Begins on a thread of its own: the cheapest answer where a proof, which leaves test blanks out, finds one that is cheaper; else the same. Raises the
      * floor as far as it comes in that share of the time given.
      */
-    Champion proven(Champion best, double share) {
-        if (!provable() || best.blanks() < wanted() || best.cost().compareTo(known()) <= 0) return best;
+    Future<Champion> proven(Champion best, double share) {
+        boolean worthwhile =
+                provable() && best.blanks() == wanted() && best.cost().compareTo(known()) > 0;
+        if (!worthwhile) return CompletableFuture.completedFuture(best);
+        Floor floor = awaited();
+        return workers.begin(() -> proven(best, floor, endOfProof(share)));
+    }
+
+    private Champion proven(Champion best, Floor floor, BooleanSupplier end) {
         Money net = Money.of(BigDecimal.valueOf(best.net(), 6));
-        Proof.Answer answer = new Proof(awaited(), endOfProof(share)).under(net);
+        Proof.Answer answer = new Proof(floor, end).under(net);
         raised = answer.bound();
         if (answer.layouts().isEmpty()) return best;
         @Nullable PricedLayout[] layouts = new @Nullable PricedLayout[numbers.boards()];
@@ -135,20 +132,27 @@ final class Underneath {
 
     /** The floor under all plans that make as much as that answer. */
     Money under(Champion best) {
-        if (best.blanks() < wanted()) {
-            double late = clock.elapsed() + 0.1 * clock.seconds();
-            BooleanSupplier end = clock.limited() ? () -> clock.elapsed() > late : patience(questionsOfFloor());
-            return printed(Floor.ofFeet(numbers, best.feet(), end).value());
-        }
+        return printed(best.blanks() < wanted() ? underSome(best.feet()) : underAll());
+    }
+
+    private Money underSome(long feet) {
+        double late = clock.elapsed() + 0.1 * clock.seconds();
+        BooleanSupplier limit = () -> clock.stopped() || clock.elapsed() > late;
+        BooleanSupplier end = clock.limited() ? limit : patience(questionsOfFloor());
+        return workers.here(() -> Floor.ofFeet(numbers, feet, end).value());
+    }
+
+    private Money underAll() {
         Money found = awaited().value();
-        return printed(raised == null || found.compareTo(raised) > 0 ? found : raised);
+        return raised == null || found.compareTo(raised) > 0 ? found : raised;
     }
 
     /**
      * Where only stock costs, every cost is a sum of whole boards' and so a multiple of what measures them all; and what is
      * printed of it is rounded half up, as what is under it may be.
      */
-    private Money printed(Money floor) {
+    private Money printed(Money bound) {
+        Money floor = bound.compareTo(Money.ZERO) > 0 ? bound : Money.ZERO; // no plan fetches money
         if (job.labor().isPresent() || job.salvage().signum() > 0) return floor;
         Money multiple = grain.signum() == 0
                 ? floor

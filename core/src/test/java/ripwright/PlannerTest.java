@@ -4,10 +4,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.OptionalLong;
+import java.util.Set;
 import java.util.SplittableRandom;
 import java.util.concurrent.atomic.AtomicInteger;
 import org.junit.jupiter.api.Test;
@@ -20,6 +22,7 @@ import ripwright.testing.Feature;
 import ripwright.testing.Features;
 import ripwright.testing.JobBuilder;
 import ripwright.testing.JobSize;
+import ripwright.testing.OddJobs;
 import ripwright.testing.RandomJobs;
 import ripwright.testing.Seeds;
 
@@ -102,6 +105,61 @@ class PlannerTest {
                 .parts(JobBuilder.part("shelf", 1, "30", "5"))
                 .build();
         assertThat(ending(small, Options.defaults())).isEqualTo(Ending.PROVEN);
+    }
+
+    /** A minute would be left; the plan comes with the flag set, and nobody computes any more. */
+    @Test
+    void an_interrupted_thread_gets_the_best_plan_so_far_and_is_still_interrupted() {
+        for (int threads = 1; threads <= 3; threads++) {
+            Set<Thread> before = Thread.getAllStackTraces().keySet();
+            Job job = OddJobs.within(
+                    RandomJobs.random(new SplittableRandom(6), new JobSize(60, 12), Features.NONE), "60", threads);
+            List<Ending> told = new ArrayList<>();
+            Plan plan = Planner.plan(job, Options.defaults().withListener(new ProgressListener() {
+                @Override
+                public void progress(Progress progress) {
+                    Thread.currentThread().interrupt();
+                }
+
+                @Override
+                public void ended(Ending ending) {
+                    told.add(ending);
+                }
+            }));
+            assertThat(Thread.interrupted()).isTrue();
+            assertThat(told).containsExactly(Ending.STOPPED);
+            assertThat(Replay.faults(job, plan)).isEmpty();
+            assertThat(plan.boards()).isNotEmpty();
+            Set<Thread> left = new HashSet<>(Thread.getAllStackTraces().keySet());
+            left.removeAll(before);
+            assertThat(left)
+                    .filteredOn(thread -> thread.getName().startsWith("ripwright"))
+                    .isEmpty();
+        }
+    }
+
+    @Test
+    void an_error_that_a_listener_throws_breaks_no_plan() {
+        Job job = RandomJobs.random(new SplittableRandom(7), new JobSize(12, 5), Features.NONE);
+        Plan plan = Planner.plan(job, SHORT_SEARCH.withListener(progress -> {
+            throw new StackOverflowError("the listener is broken");
+        }));
+        assertThat(Replay.faults(job, plan)).isEmpty();
+    }
+
+    /** What labor costs was reckoned in coins that were measured by the stack, settings and rips alone. */
+    @Test
+    void crosscuts_may_cost_any_number_of_times_what_the_wood_does() {
+        BigDecimal zero = BigDecimal.ZERO;
+        Job job = new JobBuilder("almost free")
+                .price(JobBuilder.MAPLE, new BigDecimal("0.0000001"))
+                .stack(JobBuilder.maple("board", "6", "40"))
+                .parts(JobBuilder.part("rail", 2, "30", "2"), JobBuilder.part("too long", 1, "50", "2"))
+                .labor(new Labor(new BigDecimal("90"), zero, zero, new BigDecimal("2")))
+                .build();
+        Plan plan = Planner.plan(job);
+        assertThat(plan.cost().net()).isEqualByComparingTo("3"); // both rails of one section: a single crosscut
+        assertThat(plan.cost().bound()).isBetween(BigDecimal.ZERO, plan.cost().net());
     }
 
     private static Ending ending(String seconds, Options options) {

@@ -8,6 +8,7 @@ import java.util.stream.Collectors;
 import ripwright.job.Job;
 import ripwright.pattern.JobNumbers;
 import ripwright.solve.Search;
+import ripwright.solve.Workers;
 import ripwright.testing.Features;
 import ripwright.testing.JobSize;
 import ripwright.testing.RandomJobs;
@@ -42,7 +43,8 @@ final class RecutTimes {
 
     private static double seconds(Job job, long recuts) {
         Search.Effort effort = new Search.Effort(1, 1, recuts, Integer.MAX_VALUE, 200);
-        Search search = new Search(new JobNumbers(job), effort, Optional::empty, () -> false, better -> {});
+        Search search =
+                new Search(new JobNumbers(job), effort, new Workers(1), Optional::empty, () -> false, better -> {});
         long begun = System.nanoTime();
         search.best();
         return (System.nanoTime() - begun) / 1e9;

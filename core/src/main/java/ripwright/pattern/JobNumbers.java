@@ -201,13 +201,18 @@ public final class JobNumbers {
         return area == 0 ? 0 : blank * price / area;
     }
 
-    /** The same as if every board but ripped ones were shorter by one test blank and a kerf. */
-    public JobNumbers shortened() {
+    /** The same as if every board but ripped ones were shorter by so many test blanks and a kerf for each. */
+    public JobNumbers shortened(int blanks) {
         Withheld ends = Withheld.NOTHING;
-        Length blank = new Length(testLength + crosscutKerf);
+        Length end = new Length(Math.multiplyExact(testLength + crosscutKerf, (long) blanks));
         for (BoardNumbers board : boards)
-            if (!board.ripped) ends = ends.withEnd(board.index, blank.min(board.stock.length()));
+            if (!board.ripped) ends = ends.withEnd(board.index, end.min(board.stock.length()));
         return new JobNumbers(job, ends);
+    }
+
+    /** Which of the job's thicknesses that board mills to, in rising order; beyond the 63rd they are not told apart. */
+    public int thickness(int board) {
+        return boards[board].thickness;
     }
 
     /** What proving the rip settings of an answer costs. */

@@ -2,6 +2,7 @@ package ripwright.pattern;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -28,15 +29,25 @@ public final class Proving {
      *
      * @param missing how many test blanks find no wood in time
      * @param millionths what the others lose, in millionths of the currency
+     * @param first the first of those missing
      */
-    public record Cost(int missing, long millionths) {
+    public record Cost(int missing, long millionths, Optional<Missing> first) {
         /** Nothing to prove. */
-        public static final Cost NONE = new Cost(0, 0);
+        public static final Cost NONE = new Cost(0, 0, Optional.empty());
 
         private boolean lessThan(Cost other) {
             return missing != other.missing ? missing < other.missing : millionths < other.millionths;
         }
     }
+
+    /**
+     * Test blanks that find no wood.
+     *
+     * @param width the width of the strips they are to prove, in nanometers
+     * @param thickness which of the job's thicknesses they must have
+     * @param blanks how many
+     */
+    public record Missing(long width, int thickness, int blanks) {}
 
     /** Whether settings are proved at all. */
     public boolean wanted() {

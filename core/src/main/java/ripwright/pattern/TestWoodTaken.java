@@ -2,6 +2,7 @@ package ripwright.pattern;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -12,6 +13,7 @@ final class TestWoodTaken {
     private final List<Stock> stock = new ArrayList<>();
     private final long ripKerf;
     private int missing;
+    private Optional<Proving.Missing> firstMissing = Optional.empty();
     private double millionths;
 
     TestWoodTaken(List<TestEnd> ends, long ripKerf) {
@@ -34,7 +36,7 @@ final class TestWoodTaken {
     }
 
     Proving.Cost cost() {
-        return new Proving.Cost(missing, Math.round(millionths));
+        return new Proving.Cost(missing, Math.round(millionths), firstMissing);
     }
 
     /** So many blanks of that thickness that are to be ripped to that width. */
@@ -49,7 +51,10 @@ final class TestWoodTaken {
             next.taken++;
             taken.add(next);
         }
-        missing += blanks - taken.size();
+        int without = blanks - taken.size();
+        missing += without;
+        if (without > 0 && firstMissing.isEmpty())
+            firstMissing = Optional.of(new Proving.Missing(width, thickness, without));
         for (Stock one : taken) one.taken--;
         boolean asGood = single != null
                 && taken.stream().allMatch(one -> one.end.source() >= single.end.source())

@@ -40,7 +40,8 @@ public record Withheld(Map<Integer, Length> ends, Set<Length> widths) {
         return ends.getOrDefault(board, Length.ZERO).nanometers();
     }
 
-    boolean bars(long width) {
+    /** Whether no strip is to be ripped to that width, in nanometers. */
+    public boolean bars(long width) {
         return widths.contains(new Length(width));
     }
 }

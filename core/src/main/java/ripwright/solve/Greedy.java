@@ -27,12 +27,17 @@ final class Greedy {
 
     /** The best of a few; the first is finished even when told to stop. */
     Champion best(SplittableRandom random) {
-        Champion best = answer(new @Nullable PricedLayout[numbers.boards()], numbers.wanted(), random.split());
+        Champion best = one(random.split());
         for (int i = 1; i < ANSWERS && !stop.getAsBoolean(); i++) {
-            Champion other = answer(new @Nullable PricedLayout[numbers.boards()], numbers.wanted(), random.split());
+            Champion other = one(random.split());
             if (other.betterThan(best)) best = other;
         }
         return best;
+    }
+
+    /** A single one. */
+    Champion one(SplittableRandom random) {
+        return answer(new @Nullable PricedLayout[numbers.boards()], numbers.wanted(), random);
     }
 
     /** Makes what those layouts leave missing, as far as the boards that are whole allow. */

@@ -5,9 +5,6 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.SplittableRandom;
-import java.util.concurrent.ExecutionException;
-import java.util.concurrent.ExecutorService;
-import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
@@ -34,9 +31,14 @@ public final class Search {
      */
     public record Effort(long seed, int threads, long mostRecuts, int patience, int movesPerBlank) {}
 
+    private static final int BEGUN_AGAIN = 8; // greedy answers to repair where the one that was found is not sound
+    private static final int MOST_PARTS_BEGUN_AGAIN = 150; // which is quick for so many parts
+
     private final Workbench workbench;
     private final RippedWork ripped;
+    private final Repair repair;
     private final Effort effort;
+    private final Workers workers;
     private final Supplier<Optional<Floor>> floor;
     private final BooleanSupplier stop;
     private final Consumer<Champion> listener;
@@ -44,6 +46,7 @@ public final class Search {
     /**
      * @param numbers the job
      * @param effort how hard to look
+     * @param workers the threads to look on
      * @param floor the floor under plans that make the whole bill, once it is known
      * @param stop asked often, from several threads; true ends the search with what it has
      * @param listener told of every better answer, from several threads, one at a time
@@ -51,12 +54,15 @@ public final class Search {
     public Search(
             JobNumbers numbers,
             Effort effort,
+            Workers workers,
             Supplier<Optional<Floor>> floor,
             BooleanSupplier stop,
             Consumer<Champion> listener) {
-        workbench = new Workbench(numbers);
+        workbench = new Workbench(numbers, workers);
         ripped = new RippedWork(numbers, stop);
+        repair = new Repair(numbers);
         this.effort = effort;
+        this.workers = workers;
         this.floor = floor;
         this.stop = stop;
         this.listener = listener;
@@ -65,7 +71,7 @@ public final class Search {
     /** The best answer found. */
     public Champion best() {
         SplittableRandom random = new SplittableRandom(effort.seed());
-        return better(start(random), random);
+        return better(workers.here(() -> start(random)), random);
     }
 
     /** Strips of ripped stock filled for themselves, as far as there is any; the rest, and all for comparison, greedily. */
@@ -82,14 +88,34 @@ public final class Search {
     /** The best answer found from one that may leave boards whole and parts unmade. */
     public Champion best(@Nullable PricedLayout[] start) {
         SplittableRandom random = new SplittableRandom(effort.seed());
-        return better(new Greedy(workbench, stop).completed(start, random.split()), random);
+        return better(workers.here(() -> new Greedy(workbench, stop).completed(start, random.split())), random);
     }
 
+    /** The best answer found; told to stop at once, it is still no worse than the first one repaired. */
     private Champion better(Champion start, SplittableRandom random) {
+        Champion found = searched(start, random);
+        Champion best = workers.here(() -> repaired(start, found));
+        if (best.betterThan(found)) listener.accept(best);
+        return best;
+    }
+
+    private Champion repaired(Champion start, Champion found) {
+        SplittableRandom random = new SplittableRandom(effort.seed());
+        Champion best = repair.repaired(found, random);
+        Greedy greedy = new Greedy(workbench, stop);
+        int answers = wanted() <= MOST_PARTS_BEGUN_AGAIN ? BEGUN_AGAIN : 0;
+        for (int i = 0; i <= answers && !repair.sound(best); i++) {
+            Champion begun = i == 0 ? start : greedy.one(random.split());
+            Champion other = repair.repaired(begun, random);
+            if (other.betterThan(best)) best = other;
+        }
+        return best;
+    }
+
+    private Champion searched(Champion start, SplittableRandom random) {
         Champion best = start;
         listener.accept(best);
-        ExecutorService threads = Executors.newFixedThreadPool(effort.threads());
-        try (Watch watch = new Watch(stop)) {
+        try (Watch watch = new Watch(stop, workers)) {
             int barren = 0;
             long recuts = 0;
             for (int round = 0;
@@ -97,47 +123,33 @@ public final class Search {
                     round++) {
                 long moves = Math.min(moves(), effort.mostRecuts() - recuts);
                 recuts += moves;
-                Champion found = round(threads, watch, best, round, moves, random);
+                Champion found = round(watch, best, round, moves, random);
                 barren = found.betterThan(best) ? 0 : barren + 1;
                 if (found.betterThan(best)) listener.accept(found);
                 best = found.betterThan(best) ? found : best;
             }
-        } finally {
-            threads.shutdownNow();
         }
         return best;
     }
 
-    private Champion round(
-            ExecutorService threads, Watch watch, Champion from, int round, long moves, SplittableRandom random) {
+    private Champion round(Watch watch, Champion from, int round, long moves, SplittableRandom random) {
         Turn turn = new Turn(workbench, ripped, floor.get(), moves, watch);
         List<Future<Champion>> running = new ArrayList<>();
         for (int t = 0; t < effort.threads(); t++) {
             long seed = random.nextLong();
             int number = round * effort.threads() + t;
-            running.add(threads.submit(() -> turn.taken(number, from, seed)));
+            running.add(workers.begin(() -> turn.taken(number, from, seed)));
         }
         Champion best = from;
         for (Future<Champion> one : running) {
-            Champion found = result(one);
-            if (found != null && found.betterThan(best)) best = found;
+            Champion found = workers.result(one);
+            if (found.betterThan(best)) best = found;
         }
         return best;
     }
 
     private int wanted() {
         return Arrays.stream(workbench.numbers().wanted()).sum();
-    }
-
-    private static @Nullable Champion result(Future<Champion> one) {
-        try {
-            return one.get();
-        } catch (InterruptedException e) {
-            Thread.currentThread().interrupt();
-            return null;
-        } catch (ExecutionException e) {
-            throw new IllegalStateException("A round of the search failed.", e.getCause());
-        }
     }
 
     private long moves() {

@@ -44,6 +44,7 @@ record Turn(Workbench workbench, RippedWork ripped, Optional<Floor> floor, long 
 
     /** What the {@code turn}-th turn makes of the best answer so far, or of none. */
     Champion taken(int turn, Champion from, long seed) {
+        if (watch.stopped()) return from;
         if (floor.isEmpty()) return anneal(turn, moves).from(from, seed);
         SplittableRandom random = new SplittableRandom(seed);
         Kind[] kinds = wanted() <= MOST_PARTS_AFRESH ? SOME_PARTS : MANY_PARTS;

@@ -12,14 +12,16 @@ final class Watch implements AutoCloseable {
     private static final long EVERY_MILLIS = 10;
 
     private final BooleanSupplier stop;
+    private final Workers workers;
     private final ScheduledExecutorService clock = Executors.newSingleThreadScheduledExecutor(work -> {
         Thread thread = new Thread(work, "ripwright-watch");
         thread.setDaemon(true);
         return thread;
     });
 
-    Watch(BooleanSupplier stop) {
+    Watch(BooleanSupplier stop, Workers workers) {
         this.stop = stop;
+        this.workers = workers;
     }
 
     boolean stopped() {
@@ -44,6 +46,6 @@ final class Watch implements AutoCloseable {
 
     @Override
     public void close() {
-        clock.shutdownNow();
+        workers.end(clock);
     }
 }

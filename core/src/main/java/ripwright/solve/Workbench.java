@@ -12,15 +12,17 @@ import ripwright.stock.Board;
 /** What recuts of one job share: its numbers, and for each thread the tables it cuts with. */
 final class Workbench {
     private final JobNumbers numbers;
+    private final Workers workers;
     private final ThreadLocal<Recut> recut;
     private final ThreadLocal<Recut> shortRecut;
     private final List<List<Integer>> ofThickness = new ArrayList<>(); // places of boards that mill to one thickness
     private final int[] thickness; // thickness[b]: where board b stands in ofThickness
 
-    Workbench(JobNumbers numbers) {
+    Workbench(JobNumbers numbers, Workers workers) {
         this.numbers = numbers;
+        this.workers = workers;
         recut = ThreadLocal.withInitial(() -> new Recut(numbers));
-        JobNumbers shortened = numbers.proving().wanted() ? numbers.shortened() : numbers;
+        JobNumbers shortened = numbers.proving().wanted() ? numbers.shortened(1) : numbers;
         shortRecut = ThreadLocal.withInitial(() -> new Recut(shortened));
         List<Board> boards = numbers.job().boards();
         thickness = new int[boards.size()];
@@ -39,8 +41,9 @@ final class Workbench {
         return numbers;
     }
 
-    /** This thread's own. */
+    /** This thread's own; whoever cuts with it makes room for work that waits. */
     Recut recut() {
+        workers.makeRoom();
         return recut.get();
     }
 

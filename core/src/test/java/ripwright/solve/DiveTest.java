@@ -40,7 +40,7 @@ class DiveTest {
         Seeds.each(16, (random, size) -> {
             Job job = job(random, size);
             JobNumbers numbers = new JobNumbers(job);
-            Greedy greedy = new Greedy(new Workbench(numbers), () -> false);
+            Greedy greedy = new Greedy(new Workbench(numbers, new Workers(1)), () -> false);
             Floor floor = Floor.ofWholeBill(numbers, () -> false);
             Champion answer = new Dive(numbers, greedy, floor, () -> false).answer(random.split());
             check(job, numbers, answer);
@@ -52,7 +52,7 @@ class DiveTest {
         Seeds.each(16, (random, size) -> {
             Job job = job(random, size);
             JobNumbers numbers = new JobNumbers(job);
-            Champion known = new Greedy(new Workbench(numbers), () -> false).best(random.split());
+            Champion known = new Greedy(new Workbench(numbers, new Workers(1)), () -> false).best(random.split());
             if (known.blanks() < Arrays.stream(numbers.wanted()).sum()) return;
             Floor floor = Floor.ofWholeBill(numbers, () -> false);
             Champion answer = new SmallRecut(numbers, floor, () -> false).better(known, 4, random.split());
@@ -66,7 +66,7 @@ class DiveTest {
     void a_few_boards_cut_again_by_the_proof_end_at_the_known_best_of_a_small_job() {
         Constructed built = ConstructedJobs.constructed(new SplittableRandom(7), new JobSize(20, 8), Features.NONE);
         JobNumbers numbers = new JobNumbers(built.job());
-        Champion known = new Greedy(new Workbench(numbers), () -> false).best(new SplittableRandom(1));
+        Champion known = new Greedy(new Workbench(numbers, new Workers(1)), () -> false).best(new SplittableRandom(1));
         Floor floor = Floor.ofWholeBill(numbers, () -> false);
         Champion answer = new SmallRecut(numbers, floor, () -> false).better(known, 40, new SplittableRandom(1));
         assertThat(answer.cost()).isEqualByComparingTo(built.best().rounded());
@@ -86,7 +86,7 @@ class DiveTest {
                         .build());
         Job job = drawn.withParts(parts);
         JobNumbers numbers = new JobNumbers(job);
-        Greedy greedy = new Greedy(new Workbench(numbers), () -> false);
+        Greedy greedy = new Greedy(new Workbench(numbers, new Workers(1)), () -> false);
         Floor floor = Floor.ofWholeBill(numbers, () -> false);
         Champion answer = new Dive(numbers, greedy, floor, () -> false).answer(new SplittableRandom(1));
         check(job, numbers, answer);
@@ -98,7 +98,7 @@ class DiveTest {
         Seeds.each(16, (random, size) -> {
             Job job = job(random, size);
             JobNumbers numbers = new JobNumbers(job);
-            Greedy greedy = new Greedy(new Workbench(numbers), () -> false);
+            Greedy greedy = new Greedy(new Workbench(numbers, new Workers(1)), () -> false);
             Floor floor = Floor.ofWholeBill(numbers, () -> false);
             check(job, numbers, new Rounding(numbers, greedy, floor).best(random.split()));
         });

@@ -52,8 +52,9 @@ class SearchTest {
     @Test
     void a_search_told_to_stop_at_once_still_answers() {
         Search.Effort effort = new Search.Effort(1, 2, Long.MAX_VALUE, 1_000, 20);
-        Champion answer =
-                new Search(new JobNumbers(SHELVES), effort, Optional::empty, () -> true, champion -> {}).best();
+        Champion answer = new Search(
+                        new JobNumbers(SHELVES), effort, new Workers(2), Optional::empty, () -> true, champion -> {})
+                .best();
         assertThat(answer.blanks()).isPositive();
     }
 
@@ -63,7 +64,12 @@ class SearchTest {
         List<Champion> told = new ArrayList<>();
         Search.Effort effort = new Search.Effort(1, 1, Long.MAX_VALUE, 1_000_000, 20);
         Champion answer = new Search(
-                        new JobNumbers(SHELVES), effort, Optional::empty, () -> asked.incrementAndGet() > 60, told::add)
+                        new JobNumbers(SHELVES),
+                        effort,
+                        new Workers(2),
+                        Optional::empty,
+                        () -> asked.incrementAndGet() > 60,
+                        told::add)
                 .best();
         assertThat(answer.net()).isEqualTo(told.get(told.size() - 1).net());
     }
@@ -76,9 +82,10 @@ class SearchTest {
     }
 
     private static void leaveNoTrace(Job job, EnvironmentMode mode, String moveThreads) {
-        Workbench workbench = new Workbench(new JobNumbers(job));
+        Workers workers = new Workers(1);
+        Workbench workbench = new Workbench(new JobNumbers(job), workers);
         Champion start = new Greedy(workbench, () -> false).best(new java.util.SplittableRandom(3));
-        try (Watch watch = new Watch(() -> false)) {
+        try (Watch watch = new Watch(() -> false, workers)) {
             Champion found = new Anneal(workbench, 0.02, 1_500, watch)
                     .checked(mode, moveThreads)
                     .from(start, 5);
@@ -91,8 +98,9 @@ class SearchTest {
     void wood_for_test_blanks_is_left() {
         for (int seed = 0; seed < 5; seed++) {
             Search.Effort effort = new Search.Effort(seed, 1, 1_000, 9, 20);
-            Champion best =
-                    new Search(new JobNumbers(TIGHT), effort, Optional::empty, () -> false, champion -> {}).best();
+            Champion best = new Search(
+                            new JobNumbers(TIGHT), effort, new Workers(2), Optional::empty, () -> false, champion -> {})
+                    .best();
             assertThat(best.blanks()).isEqualTo(12);
             assertThat(best.unproved()).isZero();
         }
@@ -102,6 +110,7 @@ class SearchTest {
         return new Search(
                         new JobNumbers(SHELVES),
                         new Search.Effort(seed, threads, 2_000, 9, 20),
+                        new Workers(threads),
                         Optional::empty,
                         () -> false,
                         champion -> {})

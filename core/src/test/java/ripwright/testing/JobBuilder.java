@@ -73,6 +73,14 @@ public final class JobBuilder {
         return builder;
     }
 
+    /** The same job as that one, but for its boards. */
+    public static JobBuilder of(Job job, List<Board> stack, List<Board> rack) {
+        JobBuilder builder = like(job, job.name(), rack, job.parts());
+        builder.stack.clear();
+        builder.stack.addAll(stack);
+        return builder;
+    }
+
     /** A clear maple board, 3/4 in thick, to be altered or added as it is. */
     public static Board.Builder maple(String id, String width, String length) {
         return Board.measured(id, MAPLE, THICKNESS, Length.inches(width), Length.inches(length));
