@@ -1,16 +1,20 @@
 package ripwright;
 
 import java.math.BigDecimal;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.concurrent.Future;
 import java.util.function.BooleanSupplier;
+import org.jspecify.annotations.Nullable;
 import ripwright.bound.Floor;
 import ripwright.job.Job;
+import ripwright.measure.Length;
 import ripwright.measure.Money;
 import ripwright.pattern.JobNumbers;
 import ripwright.pattern.Layout;
+import ripwright.pattern.PricedLayout;
 import ripwright.pattern.Withheld;
 import ripwright.plan.Plan;
 import ripwright.plan.TestBlank;
@@ -91,7 +95,7 @@ final class Planning implements AutoCloseable {
                 Money floor = underneath.under(best);
                 return workers.here(() -> judged(layouts, floor));
             } catch (NoTestWoodException e) {
-                best = withWoodWithheld(best, e);
+                best = without(best, e.setting());
             }
         }
     }
@@ -160,10 +164,15 @@ final class Planning implements AutoCloseable {
                 .count();
     }
 
-    private Champion withWoodWithheld(Champion answer, NoTestWoodException missing) {
-        Withholding withholding = new Withholding(job, answer, missing, withheld);
-        withheld = withholding.extended();
-        return search(QUICK, 1).best(withholding.standing());
+    /** The last resort where the sequence finds no test wood though the search did: no strip is ripped to that width. */
+    private Champion without(Champion answer, Length width) {
+        withheld = withheld.withWidth(width);
+        @Nullable PricedLayout[] standing = answer.layouts().clone();
+        for (int b = 0; b < standing.length; b++) {
+            PricedLayout layout = standing[b];
+            if (layout != null && Arrays.stream(layout.widths()).anyMatch(withheld::bars)) standing[b] = null;
+        }
+        return search(QUICK, 1).best(standing);
     }
 
     private int patience() {

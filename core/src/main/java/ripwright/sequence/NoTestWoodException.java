@@ -7,36 +7,15 @@ public final class NoTestWoodException extends RuntimeException {
     private static final long serialVersionUID = 1;
 
     private final transient Length setting;
-    private final transient Length thickness;
-    private final transient Length narrowest;
-    private final transient Length length;
 
     NoTestWoodException(Length setting, Length thickness, Length narrowest, Length length) {
         super("Nothing is left to prove the rip setting at " + setting + " on: it takes a test blank " + length
                 + " long, at least " + narrowest + " wide and " + thickness + " thick that is there before.");
         this.setting = setting;
-        this.thickness = thickness;
-        this.narrowest = narrowest;
-        this.length = length;
     }
 
     /** The width of the strips that cannot be proved. */
     public Length setting() {
         return setting;
-    }
-
-    /** How thick the missing test blank must be, once milled. */
-    public Length thickness() {
-        return thickness;
-    }
-
-    /** How wide it must be, at least. */
-    public Length narrowest() {
-        return narrowest;
-    }
-
-    /** How long it must be. */
-    public Length length() {
-        return length;
     }
 }

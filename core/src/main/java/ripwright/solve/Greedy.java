@@ -10,6 +10,7 @@ import ripwright.pattern.PricedLayout;
 
 /** First answers: board after board, always the one of a few that gives the most wanted wood for its price. */
 final class Greedy {
+    private static final int NONE = -1; // no board is held back
     private static final int ANSWERS = 6;
     private static final int BOARDS_COMPARED = 6;
 
@@ -37,19 +38,24 @@ final class Greedy {
 
     /** A single one. */
     Champion one(SplittableRandom random) {
-        return answer(new @Nullable PricedLayout[numbers.boards()], numbers.wanted(), random);
+        return holdingBack(NONE, random);
+    }
+
+    /** A single one that leaves that board whole. */
+    Champion holdingBack(int board, SplittableRandom random) {
+        return answer(new @Nullable PricedLayout[numbers.boards()], numbers.wanted(), board, random);
     }
 
     /** Makes what those layouts leave missing, as far as the boards that are whole allow. */
     Champion completed(@Nullable PricedLayout[] layouts, SplittableRandom random) {
         int[] missing = numbers.wanted();
         for (PricedLayout layout : layouts) if (layout != null) for (int part : layout.made()) missing[part]--;
-        return answer(layouts.clone(), missing, random);
+        return answer(layouts.clone(), missing, NONE, random);
     }
 
-    private Champion answer(@Nullable PricedLayout[] layouts, int[] left, SplittableRandom random) {
+    private Champion answer(@Nullable PricedLayout[] layouts, int[] left, int heldBack, SplittableRandom random) {
         List<Integer> whole = new ArrayList<>();
-        for (int b = 0; b < layouts.length; b++) if (layouts[b] == null) whole.add(b);
+        for (int b = 0; b < layouts.length; b++) if (layouts[b] == null && b != heldBack) whole.add(b);
         while (!whole.isEmpty() && some(left)) {
             PricedLayout best = null;
             double bestWorth = 0;

@@ -32,6 +32,7 @@ public final class Search {
     public record Effort(long seed, int threads, long mostRecuts, int patience, int movesPerBlank) {}
 
     private static final int BEGUN_AGAIN = 8; // greedy answers to repair where the one that was found is not sound
+    private static final int MOST_HELD_BACK = 16; // boards, each in an answer of its own
     private static final int MOST_PARTS_BEGUN_AGAIN = 150; // which is quick for so many parts
 
     private final Workbench workbench;
@@ -99,17 +100,27 @@ public final class Search {
         return best;
     }
 
+    /** Repairs what was found, and where it is not sound then, what it began with and other beginnings. */
     private Champion repaired(Champion start, Champion found) {
         SplittableRandom random = new SplittableRandom(effort.seed());
         Champion best = repair.repaired(found, random);
-        Greedy greedy = new Greedy(workbench, stop);
-        int answers = wanted() <= MOST_PARTS_BEGUN_AGAIN ? BEGUN_AGAIN : 0;
-        for (int i = 0; i <= answers && !repair.sound(best); i++) {
-            Champion begun = i == 0 ? start : greedy.one(random.split());
+        if (repair.sound(best)) return best;
+        for (Champion begun : beginnings(start, random)) {
             Champion other = repair.repaired(begun, random);
             if (other.betterThan(best)) best = other;
         }
         return best;
+    }
+
+    /** Greedy answers: the one there is, some more, and some that hold back a board for test wood. */
+    private List<Champion> beginnings(Champion start, SplittableRandom random) {
+        List<Champion> beginnings = new ArrayList<>(List.of(start));
+        if (wanted() > MOST_PARTS_BEGUN_AGAIN) return beginnings;
+        Greedy greedy = new Greedy(workbench, stop);
+        for (int i = 0; i < BEGUN_AGAIN; i++) beginnings.add(greedy.one(random.split()));
+        int held = workbench.numbers().proving().wanted() ? Math.min(MOST_HELD_BACK, start.layouts().length) : 0;
+        for (int b = 0; b < held; b++) beginnings.add(greedy.holdingBack(b, random.split()));
+        return beginnings;
     }
 
     private Champion searched(Champion start, SplittableRandom random) {
