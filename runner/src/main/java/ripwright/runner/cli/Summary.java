@@ -95,10 +95,9 @@ final class Summary {
         String such = isShort ? "No plan that makes as much" : "No plan";
         if (cost.bound().signum() <= 0 && cost.net().signum() > 0) return "How cheap a plan could be is not known.";
         if (cost.proven()) return such + " can be cheaper; that is proven.";
-        String floor = such + " can cost less than " + cost.bound().toPlainString();
-        if (cost.net().signum() <= 0) return floor + ".";
-        BigDecimal percent = cost.gap().movePointRight(2).setScale(2, RoundingMode.UP);
-        return floor + ": this one is within " + percent.toPlainString() + " % of the cheapest.";
+        BigDecimal most = cost.net().subtract(cost.bound());
+        return such + " can cost less than " + cost.bound().toPlainString() + ": at most " + most.toPlainString()
+                + " could be saved.";
     }
 
     private String wood() {

@@ -25,7 +25,7 @@ class PlanCommandTest {
             Cabinet: complete, all 2 parts.
               boards        1 of 1 from the stack
               cost          14.37 = stock 18.00 - offcuts kept 3.63
-              bound         No plan can cost less than 10.80: this one is within 24.85 % of the cheapest.
+              bound         No plan can cost less than 10.80: at most 3.57 could be saved.
               yield         25.0 % of 2.3 board feet; 0.9 go to the rack
               settings      1 rip, 1 stop
               cuts          2 rips, 4 crosscuts, about 13 min

@@ -100,8 +100,7 @@ class SheetTest {
         assertThat(texts(page, "p"))
                 .contains(
                         "1 of 22 parts cannot be made from this stock; see \u201cBuy\u201d.",
-                        "No plan that makes as much can cost less than 139.40; at most 1.38 % of this one's cost could be"
-                                + " saved.",
+                        "No plan that makes as much can cost less than 139.40: at most 1.95 could be saved.",
                         "The boards cost 171.20, less 29.85 for the offcuts kept. Of 15.82 board feet cut, 6.93 become"
                                 + " finished parts, 3.10 go back to the rack, 5.80 are lost.",
                         "Time is an estimate from common figures, from memory, as the job gives none: 6 minutes for a rip"

@@ -74,9 +74,10 @@ final class TitleFacts {
         Cost cost = plan.cost();
         String any = plan.shortages().isEmpty() ? "No plan" : "No plan that makes as much";
         if (cost.proven()) return any + " can cost less: this one is proven cheapest.";
-        String floor = any + " can cost less than " + cost.bound().toPlainString();
-        if (cost.net().signum() <= 0 || cost.gap().signum() == 0) return floor + ".";
-        return floor + "; at most " + percent(cost.gap()) + " of this one's cost could be saved.";
+        if (cost.bound().signum() <= 0 && cost.net().signum() > 0) return "How cheap a plan could be is not known.";
+        BigDecimal most = cost.net().subtract(cost.bound());
+        return any + " can cost less than " + cost.bound().toPlainString() + ": at most " + most.toPlainString()
+                + " could be saved.";
     }
 
     /** How the search ended; a proof speaks for itself. */
@@ -93,11 +94,6 @@ final class TitleFacts {
 
     private String seconds() {
         return job.limits().seconds().map(given -> ", " + plain(given) + " s").orElse("");
-    }
-
-    /** The gap has four decimals, rounded up already. */
-    private static String percent(BigDecimal gap) {
-        return gap.movePointRight(2).stripTrailingZeros().toPlainString() + " %";
     }
 
     private String minutes() {

@@ -34,8 +34,7 @@ class TitleFactsTest {
 
         assertThat(sentences(paid, cost("141.35", "56.30", "197.65", "190.00", "0.0388")))
                 .containsSequence(
-                        "No plan that makes as much can cost less than 190.00; at most 3.88 % of this one's cost could be"
-                                + " saved.",
+                        "No plan that makes as much can cost less than 190.00: at most 7.65 could be saved.",
                         "The boards cost 171.20, less 29.85 for the offcuts kept, plus 56.30 for labor. Of 15.82 board"
                                 + " feet cut, 6.93 become finished parts, 3.10 go back to the rack, 5.80 are lost.",
                         "Time is an estimate from the job's own figures: 8 minutes for a rip setting, 2 for a rip, 0.75 for"
@@ -43,17 +42,16 @@ class TitleFactsTest {
     }
 
     @Test
-    void a_plan_that_costs_nothing_has_no_share_to_save() {
-        assertThat(sentences(Fixtures.windowSeat(), cost("0.00", "0.00", "0.00", "-3.00", "0.0000"))
+    void a_floor_of_nothing_says_nothing() {
+        assertThat(sentences(Fixtures.windowSeat(), cost("9.00", "0.00", "9.00", "0.00", "1.0000"))
                         .get(0))
-                .isEqualTo("No plan that makes as much can cost less than -3.00.");
+                .isEqualTo("How cheap a plan could be is not known.");
     }
 
     @Test
     void why_the_search_went_no_further_is_said_unless_the_plan_is_proven_cheapest() {
         Cost open = cost("141.35", "0.00", "141.35", "139.40", "0.0138");
-        String floor =
-                "No plan that makes as much can cost less than 139.40; at most 1.38 % of this one's cost could be saved.";
+        String floor = "No plan that makes as much can cost less than 139.40: at most 1.95 could be saved.";
 
         assertThat(firstSentence(open, Ending.TIME_OVER))
                 .isEqualTo(floor + " The search stopped at the time it was given.");
