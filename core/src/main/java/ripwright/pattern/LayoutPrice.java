@@ -2,6 +2,7 @@ package ripwright.pattern;
 
 import java.util.Arrays;
 import java.util.List;
+import ripwright.measure.OnePlace;
 
 /**
  * Reckons what a layout costs for itself, as contract.md section 4 has it, but in doubles: the search compares with it,
@@ -53,8 +54,8 @@ final class LayoutPrice {
     }
 
     private void trims() {
-        if (board.from > 0) crosscuts++;
-        if (board.to < board.length) crosscuts++;
+        if (!OnePlace.are(board.from, 0)) crosscuts++;
+        if (!OnePlace.are(board.to, board.length)) crosscuts++;
     }
 
     private void fullWidthPieces() {
@@ -63,15 +64,15 @@ final class LayoutPrice {
         long first = sections.get(0).from();
         long last = sections.get(sections.size() - 1).to();
         fullWidth(0, first - kerf);
-        if (first > 0) crosscuts++;
+        if (!OnePlace.are(first, 0)) crosscuts++;
         for (int i = 1; i < sections.size(); i++) {
             long end = sections.get(i - 1).to();
             long start = sections.get(i).from();
             fullWidth(end + kerf, start - kerf);
-            crosscuts += start - end == kerf ? 1 : 2;
+            crosscuts += OnePlace.are(start, end + kerf) ? 1 : 2;
         }
         fullWidth(last + kerf, board.length);
-        if (last < board.length) crosscuts++;
+        if (!OnePlace.are(last, board.length)) crosscuts++;
     }
 
     private void fullWidth(long from, long to) {
@@ -87,7 +88,7 @@ final class LayoutPrice {
 
     private void section(Layout.Section section) {
         boolean left = section.referenceEdge() == ripwright.stock.Edge.LEFT;
-        if (board.mustStraighten(left) || section.edgeLoss() > 0) rips++;
+        if (board.mustStraighten(left) || !OnePlace.are(section.edgeLoss(), 0)) rips++;
         long y = section.edgeLoss();
         long width = board.sectionWidth(section.from(), section.to());
         for (Layout.Strip strip : section.strips()) {
@@ -116,17 +117,14 @@ final class LayoutPrice {
         boolean cut = false; // whether what lies before is a cut end
         for (Layout.Blank blank : strip.blanks()) {
             long gap = blank.from() - end;
-            if (gap > 0) {
-                piece(strip, near, end + (cut ? kerf : 0), blank.from() - kerf);
-                crosscuts += cut && gap != kerf ? 2 : 1;
-            } else if (cut) {
-                crosscuts++; // blanks of a saw without kerf share one cut
-            }
+            if (gap > 0) piece(strip, near, end + (cut ? kerf : 0), blank.from() - kerf);
+            if (cut) crosscuts += OnePlace.are(gap, kerf) ? 1 : 2;
+            else if (!OnePlace.are(gap, 0)) crosscuts++;
             end = blank.from() + numbers.parts[blank.part()].length;
             cut = true;
         }
         if (end < section.to()) {
-            if (cut) crosscuts++;
+            if (cut && !OnePlace.are(end, section.to())) crosscuts++;
             piece(strip, near, end + (cut ? kerf : 0), section.to());
         }
     }

@@ -10,7 +10,8 @@ import java.util.Optional;
  *
  * @param rest what is left of it; empty when nothing is
  * @param fewestCuts how many crosscuts that takes, at least: a test blank shorter than its piece is one
- * @param mostCuts how many it takes at most; behind a raw end the order of cutting can save one
+ * @param mostCuts how many it takes at most; behind a raw end the order of cutting can save one, and the decimals of a
+ *     plan's file can hide one
  * @param blanks the test blanks, widest first
  */
 record CutDown(Optional<Leftover> rest, int fewestCuts, int mostCuts, List<Cut> blanks) {
@@ -46,10 +47,12 @@ record CutDown(Optional<Leftover> rest, int fewestCuts, int mostCuts, List<Cut> 
         if (Tolerance.less(between, fromBothEnds ? kerf : 0)) return Optional.empty();
 
         int count = atNear + atFar;
-        boolean nothingOver = Tolerance.same(between, fromBothEnds ? kerf : 0);
+        long over = Math.abs(between - (fromBothEnds ? kerf : 0));
+        boolean maybeNothing = over <= Tolerance.NANOMETERS + Tolerance.OF_PRINT;
+        boolean surelyNothing = over <= Tolerance.NANOMETERS - Tolerance.OF_PRINT;
         boolean skips = skipNear > 0 || skipFar > 0;
-        int fewest = nothingOver && (!skips || count > 1) ? count - 1 : count;
-        int most = nothingOver && !skips ? count - 1 : count;
+        int fewest = maybeNothing && (!skips || count > 1) ? count - 1 : count;
+        int most = surelyNothing && !skips ? count - 1 : count;
         Optional<Leftover> rest = between > kerfs
                 ? Optional.of(piece.between(
                         atNear == 0 ? piece.along().from() : nearEnd + kerf,

@@ -2,6 +2,9 @@ package ripwright.replay;
 
 import java.math.BigDecimal;
 import java.util.List;
+import java.util.stream.Stream;
+import ripwright.plan.Plan;
+import ripwright.plan.Step;
 import ripwright.saw.Labor;
 
 /** What a plan takes at the saws: settings, rips and crosscuts, each saw cut counted once. */
@@ -20,19 +23,26 @@ final class Effort {
         this.settings = Math.toIntExact(
                 ripped.stream().map(PlacedStrip::width).distinct().count());
         int tested = pieces.job().testRip().tries() > 0 ? settings : 0;
-        long straightened =
-                pieces.sections().stream().filter(PlacedSection::straightened).count();
+        long straightened = pieces.sections().stream()
+                .filter(section -> section.straightenedOrNot()
+                        ? straightensIn(pieces.plan(), section.id())
+                        : section.straightened())
+                .count();
         this.rips = Math.toIntExact(ripped.size() + straightened + tested);
-        int ofLayout = pieces.boards().stream()
-                        .mapToInt(board -> board.line(pieces.crosscutKerf()).cuts())
-                        .sum()
-                + pieces.strips().stream()
-                        .mapToInt(strip -> strip.line(pieces.crosscutKerf()).cuts())
-                        .sum();
-        this.fewestCrosscuts =
-                ofLayout + left.all().stream().mapToInt(Remains::fewestCuts).sum();
-        this.mostCrosscuts =
-                ofLayout + left.all().stream().mapToInt(Remains::mostCuts).sum();
+        List<Line> lines = Stream.concat(
+                        pieces.boards().stream().map(board -> board.line(pieces.crosscutKerf())),
+                        pieces.strips().stream().map(strip -> strip.line(pieces.crosscutKerf())))
+                .toList();
+        this.fewestCrosscuts = lines.stream().mapToInt(Line::fewestCuts).sum()
+                + left.all().stream().mapToInt(Remains::fewestCuts).sum();
+        this.mostCrosscuts = lines.stream().mapToInt(Line::mostCuts).sum()
+                + left.all().stream().mapToInt(Remains::mostCuts).sum();
+    }
+
+    private static boolean straightensIn(Plan plan, String section) {
+        return plan.steps().stream()
+                .anyMatch(step ->
+                        step.does() == Step.Does.STRAIGHTEN && step.piece().equals(section));
     }
 
     /** Minutes with {@code crosscuts} crosscuts. */

@@ -56,7 +56,7 @@ final class FigureRules {
         figure("cost.labor", "4.labor", cost.labor(), labor(), CENTS, why);
     }
 
-    /** Where the layout leaves open whether a test blank took a cut, the plan's own minutes say so. */
+    /** Where the layout as it is written leaves open whether there is a cut, the plan's own minutes say so. */
     private int crosscuts() {
         return IntStream.rangeClosed(effort.fewestCrosscuts(), effort.mostCrosscuts())
                 .filter(cuts ->

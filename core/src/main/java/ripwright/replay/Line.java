@@ -42,15 +42,24 @@ record Line(long from, long to, List<Span> spans, long kerf) {
         return free;
     }
 
-    /** How many cuts free the spans: none at the line's own ends, one for two neighbors exactly one kerf apart. */
-    int cuts() {
+    /** How many cuts free the spans, at least; the plan's file leaves those open that its decimals hide. */
+    int fewestCuts() {
+        return cuts(Tolerance.NANOMETERS + Tolerance.OF_PRINT);
+    }
+
+    /** How many it can be at most. */
+    int mostCuts() {
+        return cuts(Tolerance.NANOMETERS - Tolerance.OF_PRINT);
+    }
+
+    /** None at the line's own ends, one for two neighbors exactly one kerf apart: two places that close are one. */
+    private int cuts(long close) {
         int cuts = 0;
         for (int i = 0; i < spans.size(); i++) {
             Span span = spans.get(i);
-            boolean shared =
-                    i > 0 && Tolerance.same(span.from(), spans.get(i - 1).to() + kerf);
-            if (!shared && !Tolerance.same(span.from(), from)) cuts++;
-            if (!Tolerance.same(span.to(), to)) cuts++;
+            boolean shared = i > 0 && Math.abs(span.from() - spans.get(i - 1).to() - kerf) <= close;
+            if (!shared && Math.abs(span.from() - from) > close) cuts++;
+            if (Math.abs(span.to() - to) > close) cuts++;
         }
         return cuts;
     }

@@ -55,9 +55,15 @@ record PlacedSection(Section section, Frame frame) {
         return frame.straighteningLoss(section.referenceEdge(), length());
     }
 
-    /** Whether its reference edge is ripped straight first. */
+    /** Whether its reference edge is ripped straight first: it is not, or it gives up more than nothing. */
     boolean straightened() {
         return !frame.straight(section.referenceEdge()) || Tolerance.more(edgeLoss(), 0);
+    }
+
+    /** Whether the decimals of a plan's file leave that open; then it is as the steps say. */
+    boolean straightenedOrNot() {
+        return frame.straight(section.referenceEdge())
+                && Math.abs(edgeLoss() - Tolerance.NANOMETERS) <= Tolerance.OF_PRINT;
     }
 
     List<PlacedStrip> strips() {

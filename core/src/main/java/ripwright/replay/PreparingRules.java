@@ -75,7 +75,8 @@ final class PreparingRules {
     /** A section whose edge is not straight, or gives up wood, is straightened once, before its first rip. */
     private void edgesAreStraightenedBeforeRipping(PlacedSection section) {
         List<Integer> straightenings = steps.all(Does.STRAIGHTEN, section.id());
-        times(section.id(), "straightened", straightenings.size(), section.straightened() ? 1 : 0);
+        boolean open = section.straightenedOrNot() && straightenings.size() <= 1;
+        if (!open) times(section.id(), "straightened", straightenings.size(), section.straightened() ? 1 : 0);
         OptionalInt rip = steps.first(Does.RIP, section.id());
         if (!straightenings.isEmpty() && rip.isPresent() && rip.getAsInt() < straightenings.get(0))
             findings.add(

@@ -1,11 +1,16 @@
 package ripwright.replay;
 
 import ripwright.measure.Length;
+import ripwright.measure.OnePlace;
 import ripwright.measure.Unit;
 
 /** How closely a reader of a plan compares lengths, in nanometers: what differs by at most 0.0005 in is the same. */
 final class Tolerance {
-    static final long NANOMETERS = 12_700;
+    static final long NANOMETERS = OnePlace.NANOMETERS;
+
+    /** How far off a distance between two places can be that were written with six decimals each, and one reckoned. */
+    static final long OF_PRINT =
+            51; // three roundings to a millionth of an inch come to 39.6, those to nanometers included
 
     private static final long DECIMALS = 1_000_000;
 

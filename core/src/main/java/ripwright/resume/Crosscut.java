@@ -1,13 +1,11 @@
 package ripwright.resume;
 
 import java.util.List;
+import ripwright.measure.OnePlace;
 import ripwright.sequence.Piece;
 
 /** The crosscut saw: takes lengths out of pieces in hand. */
 final class Crosscut {
-    /** What differs by less than a reader of a plan sees, 0.0005 in, is no cut. */
-    private static final long NOTHING = 12_700;
-
     private final long kerf;
     private final List<Held> held;
     private final List<Dust> dust;
@@ -24,8 +22,8 @@ final class Crosscut {
     Piece takes(String of, long from, long to) {
         for (int i = 0; i < held.size(); i++) {
             Held piece = held.get(i);
-            boolean there =
-                    piece.wood().from() - NOTHING <= from && to <= piece.wood().to() + NOTHING;
+            boolean there = piece.wood().from() - OnePlace.NANOMETERS <= from
+                    && to <= piece.wood().to() + OnePlace.NANOMETERS;
             if (there && piece.of().equals(of) && piece.stock()) return takes(i, from, to);
         }
         throw new IllegalStateException("Nothing is left of " + of + " from " + from + " to " + to + " nm.");
@@ -34,8 +32,8 @@ final class Crosscut {
     private Piece takes(int place, long from, long to) {
         Held piece = held.remove(place);
         Piece wood = piece.wood();
-        long start = from - wood.from() <= NOTHING ? wood.from() : from;
-        long end = wood.to() - to <= NOTHING ? wood.to() : to;
+        long start = from - wood.from() <= OnePlace.NANOMETERS ? wood.from() : from;
+        long end = wood.to() - to <= OnePlace.NANOMETERS ? wood.to() : to;
         if (end < wood.to()) {
             cut(wood, end, Math.min(end + kerf, wood.to()));
             if (end + kerf < wood.to()) held.add(place, piece.with(wood.span(end + kerf, wood.to())));

@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.Set;
 import ripwright.bill.Part;
 import ripwright.job.Job;
+import ripwright.measure.OnePlace;
 import ripwright.plan.Blank;
 import ripwright.plan.Section;
 import ripwright.plan.Strip;
@@ -23,7 +24,7 @@ import ripwright.stock.Edge;
 /** Holds the stack and rack of a resumed job against the wood that is in hand, in the boards it was cut from. */
 final class HandCheck {
     private static final String RULE = "resume.hand";
-    private static final long TOLERANCE = 12_700; // nanometers, 0.0005 in: what a reader of a plan does not see
+    private static final long TOLERANCE = OnePlace.NANOMETERS;
 
     private final Job job;
     private final Resume resume;

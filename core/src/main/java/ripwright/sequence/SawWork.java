@@ -2,6 +2,7 @@ package ripwright.sequence;
 
 import java.util.List;
 import ripwright.job.Job;
+import ripwright.measure.OnePlace;
 import ripwright.pattern.Layout;
 import ripwright.stock.Board;
 
@@ -35,7 +36,7 @@ public record SawWork(int strips, int straightened, int crosscuts) {
 
     /** Whether a section is ripped straight first: its reference edge is not, or it gives up wood there. */
     static boolean straightened(Board board, Layout.Section section) {
-        return section.edgeLoss() > 0 || !new Edges(board).straight(section.referenceEdge());
+        return !OnePlace.are(section.edgeLoss(), 0) || !new Edges(board).straight(section.referenceEdge());
     }
 
     private static int blankEnds(Job job, Layout.Section section, List<Layout.Blank> blanks) {
@@ -67,8 +68,8 @@ public record SawWork(int strips, int straightened, int crosscuts) {
         }
 
         void piece(long from, long to) {
-            if (from != shared) cuts++;
-            if (to != end) cuts++;
+            if (!OnePlace.are(from, shared)) cuts++;
+            if (!OnePlace.are(to, end)) cuts++;
             shared = to + kerf;
         }
     }

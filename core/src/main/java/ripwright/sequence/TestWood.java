@@ -4,7 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import ripwright.job.Job;
+import ripwright.measure.Length;
 import ripwright.measure.Money;
+import ripwright.measure.OnePlace;
 import ripwright.plan.TestBlank.Source;
 
 /**
@@ -79,9 +81,9 @@ final class TestWood {
     int cuts(int count) {
         if (count == 0) return 0;
         Piece last = blank(count);
-        boolean all = farEnd ? last.from() == piece.from() : last.to() == piece.to();
-        boolean trimmed =
-                count == 1 && !(farEnd ? piece.endTrim().far() : piece.endTrim().near()).isZero();
+        boolean all = farEnd ? OnePlace.are(last.from(), piece.from()) : OnePlace.are(last.to(), piece.to());
+        Length trim = farEnd ? piece.endTrim().far() : piece.endTrim().near();
+        boolean trimmed = count == 1 && !OnePlace.are(trim.nanometers(), 0);
         return all && !trimmed ? count - 1 : count;
     }
 

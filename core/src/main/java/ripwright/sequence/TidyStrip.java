@@ -6,6 +6,7 @@ import java.util.List;
 import ripwright.bill.Part;
 import ripwright.job.Job;
 import ripwright.measure.Length;
+import ripwright.measure.OnePlace;
 import ripwright.pattern.Layout;
 import ripwright.stock.Board;
 import ripwright.stock.Edge;
@@ -105,7 +106,7 @@ final class TidyStrip {
     }
 
     int crosscuts() {
-        return parts.size() - 1 + (gap() > 0 ? 1 : 0);
+        return parts.size() - 1 + (OnePlace.are(gap(), 0) ? 0 : 1);
     }
 
     long fitted() {

@@ -119,7 +119,8 @@ class KerfTest {
                         new Line.Span(2_300_000, 4_000_000),
                         new Line.Span(6_000_000, 10_000_000)),
                 300_000);
-        assertThat(line.cuts()).isEqualTo(3);
+        assertThat(line.fewestCuts()).isEqualTo(3);
+        assertThat(line.mostCuts()).isEqualTo(3);
         assertThat(line.free()).containsExactly(new Line.Span(4_300_000, 5_700_000));
     }
 
