@@ -3,6 +3,7 @@ package ripwright.replay;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.stream.Stream;
+import ripwright.measure.Length;
 import ripwright.plan.Plan;
 import ripwright.plan.Step;
 import ripwright.saw.Labor;
@@ -21,7 +22,7 @@ final class Effort {
                 .filter(strip -> !strip.board().ripped())
                 .toList();
         this.settings = Math.toIntExact(
-                ripped.stream().map(PlacedStrip::width).distinct().count());
+                ripped.stream().map(strip -> setting(strip, pieces)).distinct().count());
         int tested = pieces.job().testRip().tries() > 0 ? settings : 0;
         long straightened = pieces.sections().stream()
                 .filter(section -> section.straightenedOrNot()
@@ -37,6 +38,13 @@ final class Effort {
                 + left.all().stream().mapToInt(Remains::fewestCuts).sum();
         this.mostCrosscuts = lines.stream().mapToInt(Line::mostCuts).sum()
                 + left.all().stream().mapToInt(Remains::mostCuts).sum();
+    }
+
+    /** Told apart by its width, or where the decimals of a plan's file hide how two widths differ by its name. */
+    private static Object setting(PlacedStrip strip, Pieces pieces) {
+        Length width = strip.strip().width();
+        if (pieces.hidesWidths(width, width)) return strip.strip().setting();
+        return width;
     }
 
     private static boolean straightensIn(Plan plan, String section) {

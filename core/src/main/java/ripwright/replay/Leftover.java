@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import ripwright.job.Keep;
 import ripwright.measure.Length;
+import ripwright.measure.Unit;
 import ripwright.stock.Defect;
 
 /**
@@ -37,7 +38,10 @@ record Leftover(
     enum Worth {
         /** It is an offcut. */
         KEPT,
-        /** It is smaller than the smallest offcut by no more than a reader sees: listed or not, both are right. */
+        /**
+         * It is as large as the smallest offcut, or smaller by no more than a reader sees, and the decimals of a plan's file
+         * do not tell which: listed or not, both are right.
+         */
         EITHER,
         /** It is waste. */
         WASTE
@@ -68,10 +72,12 @@ record Leftover(
     }
 
     /** A leftover keep.length long, raw end trim not counted, and keep.width wide at its narrow end is an offcut. */
-    Worth worth(Keep keep) {
+    Worth worth(Keep keep, Unit unit) {
         long lengthOver = length() - rawNear - rawFar - keep.length().nanometers();
         long widthOver = narrow() - keep.width().nanometers();
-        if (lengthOver >= 0 && widthOver >= 0) return Worth.KEPT;
+        long hidden = Tolerance.ofDistance(unit);
+        boolean large = lengthOver >= 0 && widthOver >= 0;
+        if (large && (hidden == 0 || Math.min(lengthOver, widthOver) > hidden)) return Worth.KEPT;
         boolean small = Tolerance.less(lengthOver, 0) || Tolerance.less(widthOver, 0);
         return small ? Worth.WASTE : Worth.EITHER;
     }

@@ -6,9 +6,12 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.NavigableSet;
 import java.util.Optional;
+import java.util.TreeSet;
 import ripwright.bill.Part;
 import ripwright.job.Job;
+import ripwright.measure.Length;
 import ripwright.plan.CutBoard;
 import ripwright.plan.Offcut;
 import ripwright.plan.Plan;
@@ -27,6 +30,7 @@ final class Pieces {
     private final Plan plan;
     private final Map<String, Board> jobBoards = new HashMap<>();
     private final Map<String, Integer> linesOfBill = new HashMap<>();
+    private final NavigableSet<Long> widths = new TreeSet<>(); // of blanks, as the bill has them
     private final List<PlacedBoard> boards = new ArrayList<>();
     private final List<PlacedSection> allSections = new ArrayList<>();
     private final List<PlacedStrip> allStrips = new ArrayList<>();
@@ -45,10 +49,19 @@ final class Pieces {
         for (Board board : job.boards()) jobBoards.putIfAbsent(board.id(), board);
         for (int i = 0; i < job.parts().size(); i++)
             linesOfBill.putIfAbsent(job.parts().get(i).name(), i);
+        for (Part part : job.parts()) widths.add(part.blankWidth().nanometers());
         for (CutBoard cut : plan.boards()) jobBoard(cut.board()).ifPresent(board -> place(board, cut.sections()));
         plan.settings().forEach(setting -> settings.putIfAbsent(setting.id(), setting));
         plan.testBlanks().forEach(blank -> testBlanks.putIfAbsent(blank.id(), blank));
         plan.offcuts().forEach(offcut -> offcuts.putIfAbsent(offcut.id(), offcut));
+    }
+
+    /** Whether both are the same in the plan's file, whose decimals do not tell apart two widths that the bill does. */
+    boolean hidesWidths(Length one, Length other) {
+        long hidden = Tolerance.ofPrint(job.units());
+        long width = one.nanometers();
+        return one.equals(other)
+                && widths.subSet(width - hidden, true, width + hidden, true).size() > 1;
     }
 
     private void place(Board board, List<Section> cutFromIt) {

@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import ripwright.job.Keep;
+import ripwright.measure.Unit;
 import ripwright.plan.Offcut;
 import ripwright.plan.TestBlank;
 import ripwright.plan.TestBlank.Source;
@@ -26,6 +27,7 @@ final class RemainsSearch {
     private final List<Offcut> listed;
     private final boolean openedForTestWood;
     private final Keep keep;
+    private final Unit unit;
     private final long length; // of a test blank
     private final long kerf;
     private final Listing listing;
@@ -53,6 +55,7 @@ final class RemainsSearch {
         this.listed = listed;
         this.openedForTestWood = openedForTestWood;
         this.keep = pieces.job().keep();
+        this.unit = pieces.job().units();
         this.length = pieces.job().testRip().length().nanometers();
         this.kerf = pieces.crosscutKerf();
         this.listing = listing;
@@ -150,7 +153,7 @@ final class RemainsSearch {
             taken.addAll(taken(leftovers.get(i), placed.get(i), way));
             if (way.rest().isEmpty()) continue;
             Leftover rest = way.rest().get();
-            Leftover.Worth worth = rest.worth(keep);
+            Leftover.Worth worth = rest.worth(keep, unit);
             boolean found = worth != Leftover.Worth.WASTE && removeListingOf(rest, unexplained);
             if (found || worth == Leftover.Worth.KEPT) kept.add(rest);
             else waste.add(rest);
@@ -209,7 +212,7 @@ final class RemainsSearch {
     private Source dueSource(Leftover from, TestBlank blank, List<TestBlank> before, List<TestBlank> all) {
         Board board = from.frame().board();
         if (board.fromRack() && (openedForTestWood || blank.source() == Source.RACK)) return Source.RACK;
-        Leftover.Worth worth = openedForTestWood ? Leftover.Worth.KEPT : from.worth(keep);
+        Leftover.Worth worth = openedForTestWood ? Leftover.Worth.KEPT : from.worth(keep, unit);
         if (worth == Leftover.Worth.WASTE) return Source.WASTE;
         if (worth == Leftover.Worth.EITHER) return blank.source() == Source.RACK ? Source.FRESH : blank.source();
         boolean oneIsFresh = all.stream().anyMatch(other -> other.source() == Source.FRESH);

@@ -35,7 +35,7 @@ final class SettingRules {
         for (int i = 1; i < settings.size(); i++) {
             Setting before = settings.get(i - 1);
             Setting setting = settings.get(i);
-            if (!before.width().exceeds(setting.width()))
+            if (!before.width().exceeds(setting.width()) && !pieces.hidesWidths(before.width(), setting.width()))
                 findings.add(
                         setting.id(),
                         RULE,

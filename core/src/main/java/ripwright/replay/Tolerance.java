@@ -40,6 +40,11 @@ final class Tolerance {
         return Math.abs(one.nanometers() - other.nanometers()) <= ofPrint(unit);
     }
 
+    /** The same where a plan's lengths are in that unit: six decimals of a millimeter are exact. */
+    static long ofDistance(Unit unit) {
+        return unit == Unit.MILLIMETER ? 0 : OF_PRINT;
+    }
+
     /** How far apart two equal lengths can be once both were written in a file, one of them from a rounded one. */
     static long ofPrint(Unit unit) {
         return unit.nanometers() / DECIMALS;

@@ -42,7 +42,7 @@ class SettledWoodTest {
             BigFraction found = BigFraction.ZERO;
             for (Board entered : settlement.entered()) found = found.add(area(entered));
             Pieces pieces = new Pieces(job, plan);
-            Predicate<Leftover> waste = leftover -> leftover.worth(job.keep()) != Leftover.Worth.KEPT;
+            Predicate<Leftover> waste = leftover -> leftover.worth(job.keep(), job.units()) != Leftover.Worth.KEPT;
             for (PlacedBoard board : pieces.boards()) found = found.add(new Balance(pieces, board, waste).sum());
             assertThat(found).isEqualTo(left);
         });

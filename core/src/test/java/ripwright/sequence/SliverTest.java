@@ -166,6 +166,32 @@ class SliverTest {
     }
 
     @Test
+    void strips_a_little_narrower_than_others() {
+        holds(sliver -> new Cut(
+                rails(long_(RAIL))
+                        .wants(ripwright.bill.Part.of("slat", in("20"), new Length(nm("2") - sliver), in("1"))),
+                cut(
+                        0,
+                        section(
+                                0,
+                                RAIL,
+                                0,
+                                rail(),
+                                new Layout.Strip(nm("2") - sliver, List.of(new Layout.Blank(1, 0)))))));
+    }
+
+    @Test
+    void a_leftover_a_little_larger_or_smaller_than_the_rack_keeps() {
+        for (int sign : new int[] {-1, 1})
+            holds(sliver -> {
+                long left = nm("12") + sign * sliver;
+                long length = RAIL + KERF + left;
+                Length width = new Length(nm("2") + KERF + nm("2") + sign * sliver);
+                return new Cut(rails(long_(length).width(width, width)), cut(0, section(0, length, 0, rail())));
+            });
+    }
+
+    @Test
     void a_test_blank_a_little_shorter_than_its_piece() {
         holds(sliver -> new Cut(
                 rails(long_(RAIL), maple("t", "3", "1").length(new Length(nm("12") + sliver)))
