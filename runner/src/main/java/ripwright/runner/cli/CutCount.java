@@ -6,6 +6,7 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 import ripwright.job.Job;
 import ripwright.measure.Length;
+import ripwright.measure.OnePlace;
 import ripwright.plan.Blank;
 import ripwright.plan.CutBoard;
 import ripwright.plan.Plan;
@@ -63,8 +64,8 @@ final class CutCount {
         for (int i = 0; i < sections.size(); i++) {
             Section section = sections.get(i);
             boolean shared = i > 0 && touches(sections.get(i - 1).to(), section.from());
-            if (!section.from().isZero() && !shared) cuts++;
-            if (!section.to().equals(board.length())) cuts++;
+            if (!one(section.from(), Length.ZERO) && !shared) cuts++;
+            if (!one(section.to(), board.length())) cuts++;
         }
         return cuts;
     }
@@ -75,8 +76,8 @@ final class CutCount {
         for (int i = 0; i < blanks.size(); i++) {
             Blank blank = blanks.get(i);
             boolean shared = i > 0 && touches(end(blanks.get(i - 1)), blank.from());
-            if (!blank.from().equals(section.from()) && !shared) cuts++;
-            if (!end(blank).equals(section.to())) cuts++;
+            if (!one(blank.from(), section.from()) && !shared) cuts++;
+            if (!one(end(blank), section.to())) cuts++;
         }
         return cuts;
     }
@@ -86,16 +87,20 @@ final class CutCount {
     }
 
     private boolean touches(Length end, Length start) {
-        return start.equals(end.plus(kerf));
+        return one(start, end.plus(kerf));
+    }
+
+    private static boolean one(Length place, Length other) {
+        return OnePlace.are(place.nanometers(), other.nanometers());
     }
 
     /** Not when its piece, whole, is just as long: a board opened for test wood, or the wood beside a section's strips. */
     private boolean isCutOff(TestBlank blank) {
         Board board = boards.get(blank.from());
-        if (board != null && board.length().equals(blank.length())) return false;
+        if (board != null && one(board.length(), blank.length())) return false;
         return plan.boards().stream()
                 .flatMap(cut -> cut.sections().stream())
                 .filter(section -> section.id().equals(blank.from()))
-                .noneMatch(section -> section.to().minus(section.from()).equals(blank.length()));
+                .noneMatch(section -> one(section.to().minus(section.from()), blank.length()));
     }
 }

@@ -65,6 +65,14 @@ class CutCountTest {
     }
 
     @Test
+    void what_no_reader_of_a_plan_tells_apart_is_not_cut() throws WrongInputException, IOException {
+        assertThat(count(section("0.0005", "71.9995")).crosscuts()).isZero();
+        assertThat(count(section("0.0006", "71.9994")).crosscuts()).isEqualTo(2);
+        assertThat(count(section("0", "72", blank("0.0003", "71.9995"))).crosscuts())
+                .isZero();
+    }
+
+    @Test
     void sections_a_kerf_apart_share_a_cut() throws WrongInputException, IOException {
         assertThat(count(section("0", "30"), section("30 1/8", "72")).crosscuts())
                 .isEqualTo(1);

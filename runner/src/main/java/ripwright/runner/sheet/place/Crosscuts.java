@@ -3,6 +3,7 @@ package ripwright.runner.sheet.place;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import ripwright.measure.OnePlace;
 import ripwright.runner.sheet.place.Piece.Fate;
 
 /**
@@ -11,7 +12,7 @@ import ripwright.runner.sheet.place.Piece.Fate;
  */
 final class Crosscuts {
     /** What two honest readers may differ by: 0.0005 in. */
-    static final long TOLERANCE = 12_700;
+    static final long TOLERANCE = OnePlace.NANOMETERS;
 
     private final String piece;
     private final long from;
