@@ -1,5 +1,7 @@
 package ripwright.pattern;
 
+import ripwright.measure.OnePlace;
+
 /**
  * What a board without defects leaves a section of so many ticks: the most it can, wherever the section lies, and what
  * cutting it costs. Of a board that is alike along its length this is exact.
@@ -31,8 +33,8 @@ final class BoardShape {
         known = new boolean[usable.length];
         always = alike ? reckonUsable(1) : 0;
         alwaysRoom = alike ? reckonRoom(always) : 0;
-        boolean nearTrim = board.from > 0;
-        boolean farTrim = board.to < board.length;
+        boolean nearTrim = !OnePlace.are(board.from, 0);
+        boolean farTrim = !OnePlace.are(board.to, board.length);
         int trims = (nearTrim ? 1 : 0) + (farTrim ? 1 : 0);
         trimming = trims * charges.crosscut();
         flush = (1 - trims) * charges.crosscut();

@@ -25,6 +25,7 @@ final class FewBlanks implements StripWorth {
     private final long endRate; // as in ManyBlanks
     private final long endExtra;
     private final int keepTicks;
+    private final int unseenInStrip;
     private final int[] ticks; // ticks[m]: of choice m end to end
     private final int[][] fits; // fits[k][m]: the shortest section in which k + 1 strips hold choice m
     private final Integer[][] byFit; // choices by fits[k]
@@ -44,6 +45,7 @@ final class FewBlanks implements StripWorth {
         endRate = wood.endRate(v);
         endExtra = wood.endExtra(v);
         keepTicks = wood.keepTicks;
+        unseenInStrip = wood.unseenInStrip;
         endsCount = crosscut > 0 || endRate > 0;
         long[] sums = new long[choices.size()];
         choices.sums(Arrays.stream(wood.blankTicks[v]).asLongStream().toArray(), sums);
@@ -180,7 +182,7 @@ final class FewBlanks implements StripWorth {
 
     private long ofOne(int m, int t) {
         if (ticks[m] > t || worth[m] == NONE) return NONE;
-        long end = ticks[m] == t ? crosscut : 0;
+        long end = t - ticks[m] <= unseenInStrip ? crosscut : 0;
         if (endRate > 0 && t - ticks[m] >= keepTicks) end = Math.max(end, endRate * (t - ticks[m]) + endExtra);
         return worth[m] + end;
     }

@@ -9,6 +9,8 @@ import java.util.List;
  * the same blank. A knapsack of exact fillings: parts x ticks steps, a few more for parts of which few copies are wanted.
  */
 final class ManyBlanks implements StripWorth {
+    private static final int MOST_UNSEEN = 64; // ticks looked through one by one; of more any may end with its strip
+
     private final Wood wood;
     private final int v; // the width's place in the wood
     private final long crosscut;
@@ -52,7 +54,7 @@ final class ManyBlanks implements StripWorth {
         long leaving = NONE; // the same, what they take from the leftover taken off
         for (int t = 0; t <= wood.length; t++) {
             any = Math.max(any, exact[t]);
-            long strip = Math.max(any, exact[t] + crosscut);
+            long strip = Math.max(any, endingWith(t, any) + crosscut);
             int x = t - wood.keepTicks;
             if (endRate > 0 && x >= 0) {
                 leaving = Math.max(leaving, exact[x] - endRate * x);
@@ -60,6 +62,14 @@ final class ManyBlanks implements StripWorth {
             }
             best[t] = strip + specks;
         }
+    }
+
+    /** The worth of the best blanks that end with a strip of {@code t} ticks; at most {@code any}. */
+    private long endingWith(int t, long any) {
+        if (wood.unseenInStrip > MOST_UNSEEN) return any;
+        long most = exact[t];
+        for (int x = Math.max(0, t - wood.unseenInStrip); x < t; x++) most = Math.max(most, exact[x]);
+        return most;
     }
 
     @Override
@@ -80,7 +90,9 @@ final class ManyBlanks implements StripWorth {
     private int[] blanks(int t) {
         long worth = best[t] - specks;
         int x = t;
-        if (exact[t] + crosscut != worth) {
+        while (x > 0 && t - x < wood.unseenInStrip && exact[x] + crosscut != worth) x--;
+        if (exact[x] + crosscut != worth) {
+            x = t;
             while (x > 0 && exact[x] != worth) {
                 boolean leaves = endRate > 0 && t - x >= wood.keepTicks;
                 if (leaves && exact[x] + endRate * (t - x) + endExtra == worth) break;

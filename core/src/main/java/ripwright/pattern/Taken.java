@@ -124,7 +124,8 @@ final class Taken {
         long last = StripWorth.NONE;
         if (k >= 0) {
             last = any[k] + shape.open;
-            if (length[k] == t) last = Math.max(last, worth[k] + shape.flush);
+            for (int near = k; near >= 0 && t - length[near] <= wood.unseenInBoard; near--)
+                last = Math.max(last, worth[near] + shape.flush);
         }
         if (shape.leaves(t)) {
             int leaves = place[t - wood.keepTicks] - 1;
@@ -152,7 +153,7 @@ final class Taken {
     }
 
     private long none(int t) {
-        long none = t == 0 ? Math.max(shape.open, shape.flush) : shape.open;
+        long none = t <= wood.unseenInBoard ? Math.max(shape.open, shape.flush) : shape.open;
         return shape.leaves(t) ? Math.max(none, shape.leftover(t) + shape.open) : none;
     }
 

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.LongStream;
 import ripwright.bill.Part;
+import ripwright.measure.OnePlace;
 
 /**
  * Boards that take the same parts and whose offcuts fetch the same, and the grids their programs count in. Every blank,
@@ -16,6 +17,7 @@ import ripwright.bill.Part;
  */
 final class Wood {
     private static final int MOST_LENGTH_TICKS = 1 << 14;
+    private static final int MOST_SECTIONS = 3;
 
     final JobNumbers numbers;
     final int[] boardKinds;
@@ -25,6 +27,8 @@ final class Wood {
     final int length; // ticks of the longest board
     final int spill; // ticks by which a leftover may be longer than its ticks say: 0 where all lengths are exact
     final int crosscutTicks; // of the kerf, rounded down
+    final int unseenInStrip; // ticks by which blanks may fall short of their strip and still end with it
+    final int unseenInBoard; // the same of sections and their board
     final int keepTicks; // a room that many ticks longer than what is cut from it may leave an offcut
     final int[] widths; // widths[v]: place in numbers.widths
     final long[] strips; // strips[v]: nanometers across, with a kerf
@@ -67,6 +71,10 @@ final class Wood {
             blankTicks[v] = Arrays.stream(partKinds[v])
                     .map(k -> (int) Math.min(Integer.MAX_VALUE / 2, sizeOf(kinds, k) / lengthTick))
                     .toArray();
+        int nothing = (int) (OnePlace.NANOMETERS / lengthTick);
+        boolean measured = Arrays.stream(sizes(kinds)).allMatch(size -> size % lengthTick == 0);
+        unseenInStrip = nothing + (measured ? 0 : mostBlanks());
+        unseenInBoard = nothing + (spill == 0 ? 0 : MOST_SECTIONS);
         shortest = (int) Math.min(Integer.MAX_VALUE / 2, (numbers.shortestRip + kerf) / lengthTick);
         longest = numbers.longestRip >= longestRoom ? length : (int) ((numbers.longestRip + kerf) / lengthTick);
     }
@@ -158,6 +166,16 @@ final class Wood {
         long tick = new Grid(money ? criticalLengths(kinds) : sizesAndLimits(kinds), 0, 1).tick;
         if (longestRoom / tick <= MOST_LENGTH_TICKS) return tick;
         return new Grid(sizes(kinds), longestRoom, MOST_LENGTH_TICKS).tick;
+    }
+
+    /** How many blanks a strip has at most: where their sizes are rounded down, each can lose a tick. */
+    private int mostBlanks() {
+        int least = Arrays.stream(blankTicks)
+                .flatMapToInt(Arrays::stream)
+                .filter(ticks -> ticks > 0)
+                .min()
+                .orElse(1);
+        return length / least;
     }
 
     /** Coins that a tick of leftover at the end of a strip fetches; 0 where it is too narrow to keep. */

@@ -10,10 +10,13 @@ import java.util.List;
 import java.util.Set;
 import java.util.SplittableRandom;
 import java.util.stream.IntStream;
+import java.util.stream.LongStream;
 import org.apache.commons.numbers.fraction.BigFraction;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
+import ripwright.bill.Part;
 import ripwright.job.Job;
+import ripwright.measure.Length;
 import ripwright.measure.Money;
 import ripwright.pattern.Coins;
 import ripwright.pattern.JobNumbers;
@@ -22,7 +25,12 @@ import ripwright.pattern.Layout;
 import ripwright.pattern.Oracle;
 import ripwright.pattern.PricedLayout;
 import ripwright.pattern.Recut;
+import ripwright.plan.Plan;
+import ripwright.saw.Labor;
 import ripwright.saw.TestRip;
+import ripwright.sequence.Sequencer;
+import ripwright.stock.Board;
+import ripwright.stock.Edge;
 import ripwright.testing.Constructed;
 import ripwright.testing.ConstructedJobs;
 import ripwright.testing.CpSatOptimum;
@@ -36,6 +44,7 @@ import ripwright.testing.LayoutCost;
 import ripwright.testing.Optimum;
 import ripwright.testing.RandomJobs;
 import ripwright.testing.Seeds;
+import ripwright.testing.Slivers;
 
 class FloorTest {
     private static final Money TEN_THOUSANDTH = Money.of(new BigDecimal("0.0001"));
@@ -140,6 +149,66 @@ class FloorTest {
                     Floor.ofWholeBill(new JobNumbers(job.job()), () -> false).value();
             assertThat(floor).isBetween(job.best().minus(TEN_THOUSANDTH), job.best());
         });
+    }
+
+    private static JobBuilder labored(Board.Builder... boards) {
+        BigDecimal minute = BigDecimal.ONE;
+        return new JobBuilder("labored")
+                .labor(new Labor(new BigDecimal("60"), minute, minute, minute))
+                .stack(boards);
+    }
+
+    private static Board.Builder narrow(String id, long length) {
+        return JobBuilder.maple(id, "2", "1").length(new Length(length));
+    }
+
+    private static Part.Builder rail(String name, long length) {
+        return Part.of(name, new Length(length), Length.inches("2"), JobBuilder.THICKNESS);
+    }
+
+    /** The board as one section and that as one strip. */
+    private static Layout whole(int board, long length, Layout.Blank... blanks) {
+        Layout.Strip strip = new Layout.Strip(Length.inches("2").nanometers(), List.of(blanks));
+        return new Layout(board, List.of(new Layout.Section(0, length, Edge.LEFT, 0, List.of(strip))));
+    }
+
+    private static void liesUnder(Job job, Layout... layouts) {
+        Plan plan = new Sequencer(job, List.of(layouts), Money.ZERO).plan();
+        BigDecimal floor =
+                Floor.ofWholeBill(new JobNumbers(job), () -> false).value().roundedDown();
+        assertThat(floor).isLessThanOrEqualTo(plan.cost().net());
+    }
+
+    /** What a plan counts as no cut costs nothing in the floor either. */
+    @Test
+    void no_plan_costs_less_whose_blank_ends_next_to_nothing_before_its_board() {
+        long rail = Length.inches("3").nanometers();
+        LongStream measured = LongStream.of(6_250, 12_500); // also by the floor, in ticks no longer than these
+        LongStream.concat(measured, Slivers.all()).forEach(sliver -> {
+            Job job = labored(narrow("a", rail + sliver))
+                    .parts(rail("rail", rail))
+                    .build();
+            liesUnder(job, whole(0, rail + sliver, new Layout.Blank(0, 0)));
+            Job ripped = labored(narrow("a", rail + sliver).ripped(true))
+                    .parts(rail("rail", rail))
+                    .build();
+            liesUnder(ripped, whole(0, rail + sliver, new Layout.Blank(0, 0)));
+        });
+    }
+
+    /** Two blanks fill a board to the nanometer, in a job whose lengths no grid measures. */
+    @Test
+    void no_plan_costs_less_whose_blanks_fill_their_board_where_sizes_are_rounded() {
+        long half = 381_001_000;
+        long odd = 300_000_001;
+        long kerf = Length.inches("1/8").nanometers();
+        Job job = labored(narrow("a", 2 * half + kerf), narrow("b", odd))
+                .parts(rail("half", half).count(2), rail("odd", odd))
+                .build();
+        liesUnder(
+                job,
+                whole(0, 2 * half + kerf, new Layout.Blank(0, 0), new Layout.Blank(0, half + kerf)),
+                whole(1, odd, new Layout.Blank(1, 0)));
     }
 
     /** The prices alone, asked and summed up once more. */
