@@ -14,14 +14,16 @@ import ripwright.job.Job;
 
 /**
  * Keeps parts that come from certain boards, or together from one, to the pieces of those boards. A group that was begun goes
- * on with the board it was begun on; one that the plan cuts from a board that is opened stays with it, unless that is let go.
+ * on with the board it was begun on; one that the plan cuts from a board that is opened stays with it, all of it, unless that
+ * is let go.
  */
 final class Groups {
     private final Map<String, Now> pieces;
     private final Map<String, Set<String>> begunOn = new HashMap<>(); // group -> boards
     private final Map<String, Set<String>> plannedOn = new HashMap<>(); // group -> boards that are opened
     private final Map<String, Integer> impossible = new LinkedHashMap<>();
-    private final List<Part> possible = new ArrayList<>();
+    private final Set<String> letGo = new HashSet<>(); // groups not begun that their planned board no longer gives
+    private final List<Part> parts = new ArrayList<>();
 
     Groups(Job job, PlanPieces plan, List<Now> now, Map<String, Now> pieces, List<Part> wanted, boolean asPlanned) {
         this.pieces = pieces;
@@ -42,12 +44,28 @@ final class Groups {
                             .ifPresent(group -> plannedOn
                                     .computeIfAbsent(group, key -> new LinkedHashSet<>())
                                     .addAll(boards)));
+        for (Part part : wanted)
+            planned(part)
+                    .filter(boards -> begun(part).isEmpty())
+                    .filter(boards -> ids(part, Optional.of(boards)).isEmpty())
+                    .flatMap(boards -> part.together())
+                    .ifPresent(letGo::add);
         for (Part part : wanted) keep(part);
     }
 
-    /** The parts that pieces in hand may still serve. */
-    List<Part> possible() {
-        return List.copyOf(possible);
+    private Optional<Set<String>> begun(Part part) {
+        return part.together().flatMap(group -> Optional.ofNullable(begunOn.get(group)));
+    }
+
+    private Optional<Set<String>> planned(Part part) {
+        return part.together()
+                .filter(group -> !letGo.contains(group))
+                .flatMap(group -> Optional.ofNullable(plannedOn.get(group)));
+    }
+
+    /** The parts, each of the pieces in hand that may still serve it; what none may serve is of boards that are used up. */
+    List<Part> parts() {
+        return List.copyOf(parts);
     }
 
     /** How many of which parts nothing is left for of the boards they may come from. */
@@ -56,20 +74,18 @@ final class Groups {
     }
 
     private void keep(Part part) {
-        Optional<String> group = part.together();
-        Optional<Set<String>> begun = group.flatMap(name -> Optional.ofNullable(begunOn.get(name)));
-        Optional<Set<String>> planned = group.flatMap(name -> Optional.ofNullable(plannedOn.get(name)));
-        Set<String> ids = ids(part, begun.or(() -> planned));
-        boolean letGo = ids.isEmpty() && begun.isEmpty();
-        if (letGo) ids = ids(part, Optional.empty());
-        boolean anywhere = part.boards().isEmpty() && (letGo || (begun.isEmpty() && planned.isEmpty()));
-        boolean tied = !letGo && (begun.isPresent() || planned.isPresent());
-        if (anywhere) possible.add(part);
-        else if (ids.isEmpty()) impossible.put(part.name(), part.count());
-        else {
-            Optional<String> together = tied ? Optional.empty() : group;
-            possible.add(part.toBuilder().boards(ids).together(together).build());
+        Optional<Set<String>> tied = begun(part).or(() -> planned(part));
+        if (tied.isEmpty() && part.boards().isEmpty()) {
+            parts.add(part);
+            return;
         }
+        Set<String> ids = ids(part, tied);
+        Optional<String> together = tied.isPresent() ? Optional.empty() : part.together();
+        if (ids.isEmpty()) {
+            impossible.put(part.name(), part.count());
+            return;
+        }
+        parts.add(part.toBuilder().boards(ids).together(together).build());
     }
 
     /** The pieces in hand that the part may come from, of those boards alone if any are named. */

@@ -127,7 +127,7 @@ public final class Resume {
 
     private Optional<Resumed> planned(Function<Job, Plan> planner, boolean asPlanned) {
         HandStock stock = new HandStock(job, now, bill.wanted(), asPlanned);
-        List<Part> parts = groups(stock, asPlanned).possible();
+        List<Part> parts = groups(stock, asPlanned).parts();
         if (parts.isEmpty() || stock.pieces().isEmpty()) return Optional.empty();
         Job rest = new Job(
                 name(job.name()),

@@ -208,6 +208,30 @@ class ResumeTest {
         assertThat(resume.impossible()).containsExactly(Map.entry("rail", 1));
     }
 
+    /** The tall one no longer comes from the board it was planned on, so neither does the low one that could. */
+    @Test
+    void a_group_that_no_longer_fits_its_planned_board_is_let_go_as_a_whole() {
+        Job job = job(
+                List.of(
+                        Part.of("tall", in("40"), in("2"), THICK)
+                                .together("doors")
+                                .build(),
+                        Part.of("low", in("20"), in("3"), THICK)
+                                .together("doors")
+                                .build()),
+                Board.measured("ash", "ash", THICK, in("5 1/8"), in("40")).build(),
+                Board.measured("elm", "ash", THICK, in("6"), in("60")).build());
+        Plan plan = planned(job);
+        assertThat(plan.boards()).extracting(cut -> cut.board()).containsExactly("ash");
+        String section = plan.boards().get(0).sections().get(0).id();
+        Report report = report(List.of(1), new Change.Extent(section, in("39")));
+        Resumed rest =
+                new Resume(job, plan, report).planned(ResumeTest::planned).orElseThrow();
+        assertThat(ChainReplay.faults(job, plan, report, rest)).isEmpty();
+        assertThat(rest.plan().boards()).extracting(cut -> cut.board()).containsExactly("elm");
+        assertThat(shorts(rest)).isEmpty();
+    }
+
     @Test
     void what_is_spent_is_the_boards_opened() {
         Spent spent = new Resume(JOB, PLAN, report(until(WIDE))).spent();
