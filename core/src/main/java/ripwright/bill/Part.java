@@ -21,7 +21,8 @@ import ripwright.stock.Species;
  * @param edgeAllowance extra width left on its blank
  * @param fitted whether it is cut last, one at a time, to the opening
  * @param together the group whose blanks all come from one board
- * @param boards the ids of the boards it may come from; empty for any board
+ * @param boards the ids of the boards it may come from; empty for any board. One that ends with {@link #USED_UP} is there no
+ *     longer: a part that names no other can come from nowhere
  */
 public record Part(
         String name,
@@ -36,6 +37,9 @@ public record Part(
         boolean fitted,
         Optional<String> together,
         Set<String> boards) {
+    /** Ends the id of a board that is used up. */
+    public static final String USED_UP = ", used up";
+
     /** Whether a viewer will see a part. */
     public enum Face {
         /** It shows: nothing a viewer would see is tolerated. */

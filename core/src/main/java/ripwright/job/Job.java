@@ -179,7 +179,7 @@ public record Job(
         for (Board board : boards) ids.add(board.id());
         for (int i = 0; i < parts.size(); i++)
             for (String id : new TreeSet<>(parts.get(i).boards()))
-                if (!ids.contains(id))
+                if (!ids.contains(id) && !id.endsWith(Part.USED_UP))
                     problems.add(new Problem(
                             "parts[" + i + "].boards",
                             "\"" + id + "\" is no board of this job; name boards of the stack or the rack."));

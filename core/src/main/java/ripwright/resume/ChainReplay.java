@@ -57,7 +57,6 @@ public final class ChainReplay {
         for (CutBoard cut : resumed.plan().boards())
             hand.piece(cut.board()).ifPresent(piece -> toBeMade(hand, piece, cut));
         resumed.plan().shortages().forEach(shortage -> count.merge(shortage.part(), shortage.count(), Integer::sum));
-        resume.impossible().forEach((part, missing) -> count.merge(part, missing, Integer::sum));
         billIsWhole();
         partsAreAsReported();
         boardsAreKeptTo();

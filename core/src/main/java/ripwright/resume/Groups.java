@@ -15,7 +15,7 @@ import ripwright.job.Job;
 /**
  * Keeps parts that come from certain boards, or together from one, to the pieces of those boards. A group that was begun goes
  * on with the board it was begun on; one that the plan cuts from a board that is opened stays with it, all of it, unless that
- * is let go.
+ * is let go. What nothing is left for stays in the bill, of a board that is used up, so that it is short from then on.
  */
 final class Groups {
     private final Map<String, Now> pieces;
@@ -83,9 +83,14 @@ final class Groups {
         Optional<String> together = tied.isPresent() ? Optional.empty() : part.together();
         if (ids.isEmpty()) {
             impossible.put(part.name(), part.count());
-            return;
+            together = Optional.empty();
+            for (String board : tied.orElse(part.boards())) ids.add(usedUp(board));
         }
         parts.add(part.toBuilder().boards(ids).together(together).build());
+    }
+
+    private static String usedUp(String board) {
+        return board.endsWith(Part.USED_UP) ? board : HandIds.plain(board) + Part.USED_UP;
     }
 
     /** The pieces in hand that the part may come from, of those boards alone if any are named. */

@@ -44,7 +44,8 @@ final class HandIds {
         pieces.put(id, piece);
     }
 
-    private static String plain(String name) {
+    /** That name, short enough for an id with something behind it. */
+    static String plain(String name) {
         String id = name.replace('#', '.');
         if (id.codePointCount(0, id.length()) <= LONGEST_STEM) return id;
         return id.substring(0, id.offsetByCodePoints(0, LONGEST_STEM));

@@ -13,8 +13,10 @@ import ripwright.job.Problem;
 import ripwright.measure.BoardFeet;
 import ripwright.measure.Money;
 import ripwright.plan.Plan;
+import ripwright.plan.Shortage;
 import ripwright.plan.Step;
 import ripwright.saw.Labor;
+import ripwright.sequence.Sequencer;
 import ripwright.stock.Board;
 
 /**
@@ -107,18 +109,35 @@ public final class Resume {
      */
     public Optional<Resumed> planned(Function<Job, Plan> planner) {
         Optional<Resumed> first = planned(planner, true);
-        if (first.isEmpty() || first.get().plan().status() == Plan.Status.COMPLETE) return first;
+        if (first.isEmpty() || shortOfNoMoreThanLost(first.get().plan())) return first;
         Optional<Resumed> second = planned(planner, false);
         return second.isPresent() && better(second.get(), first.get()) ? second : first;
+    }
+
+    private boolean shortOfNoMoreThanLost(Plan plan) {
+        Map<String, Integer> lost = impossible();
+        return plan.shortages().stream()
+                .allMatch(shortage -> lost.getOrDefault(shortage.part(), 0) == shortage.count());
     }
 
     private static boolean better(Resumed one, Resumed other) {
         return one.plan().tally().parts().compareTo(other.plan().tally().parts()) > 0;
     }
 
-    /** How many of which parts cannot be made whatever is bought, as the board they belong to is used up. */
+    /**
+     * How many of which parts can no longer be made with those they belong to, as the board of these is used up. They stay in
+     * the bill, so that a plan of the rest is short of them, and so is every later one.
+     */
     public Map<String, Integer> impossible() {
         return groups(new HandStock(job, now, bill.wanted(), false), false).impossible();
+    }
+
+    /** What is not made yet and what to buy for it, where nothing is in hand to make it of. */
+    public List<Shortage> shortages() {
+        if (bill.wanted().isEmpty()) return List.of();
+        return new Sequencer(job.withParts(bill.wanted()), List.of(), Money.ZERO)
+                .plan()
+                .shortages();
     }
 
     private Groups groups(HandStock stock, boolean asPlanned) {

@@ -153,7 +153,7 @@ class ResumeTest {
                 .filteredOn(Now::made)
                 .extracting(Now::id)
                 .doesNotContain(blank);
-        resumed(report);
+        assertThat(shorts(resumed(report))).isEqualTo("1 rail\n");
         assertThat(new Resume(JOB, PLAN, report).impossible()).containsExactly(Map.entry("rail", 1));
     }
 
@@ -204,8 +204,27 @@ class ResumeTest {
         List<Integer> all = plan.steps().stream().map(Step::n).toList();
         Resume resume = new Resume(job, plan, report(all, new Change.Spoiled(blank)));
         assertThat(plan.boards()).extracting(cut -> cut.board()).containsExactly("ash");
-        assertThat(resume.planned(ResumeTest::planned)).isEmpty();
+        Resumed rest = resume.planned(ResumeTest::planned).orElseThrow();
+        assertThat(rest.plan().boards()).isEmpty();
+        assertThat(shorts(rest)).isEqualTo("1 rail\n");
         assertThat(resume.impossible()).containsExactly(Map.entry("rail", 1));
+    }
+
+    @Test
+    void what_is_lost_is_short_through_every_later_report() {
+        String blank = blankOf("rail");
+        Resumed rest = resumed(report(until(blank), new Change.Spoiled(blank)));
+        for (int times = 0; times < 3; times++) {
+            Report nothing = new Report(rest.job().name(), List.of(), List.of(), Optional.empty());
+            Resume resume = new Resume(rest.job(), rest.plan(), nothing);
+            Resumed next = resume.planned(ResumeTest::planned).orElseThrow();
+            assertThat(ChainReplay.faults(rest.job(), rest.plan(), nothing, next))
+                    .isEmpty();
+            assertThat(resume.impossible()).containsExactly(Map.entry("rail", 1));
+            assertThat(shorts(next)).isEqualTo("1 rail\n");
+            assertThat(next.plan().status()).isEqualTo(Plan.Status.SHORT);
+            rest = next;
+        }
     }
 
     /** The tall one no longer comes from the board it was planned on, so neither does the low one that could. */

@@ -152,24 +152,22 @@ final class ResumeCommand implements Callable<Integer> {
         Optional<Resumed> rest = resume.planned(left -> planner.apply(quickly(left), options));
         line.wipe();
         RestSummary summary = new RestSummary(begun, planned, told, resume);
-        if (rest.isEmpty()) return nothingToCut(planned, resume, summary);
+        if (rest.isEmpty()) return nothingToCut(begun, planned, resume, summary);
         List<Fault> faults = ChainReplay.faults(begun, planned, told, rest.get());
         if (!faults.isEmpty()) throw new IllegalStateException(faults.toString());
         write(rest.get(), summary, ended.ending());
         if (interruption.came()) return ExitCode.INTERRUPTED;
-        boolean all = rest.get().plan().status() == Plan.Status.COMPLETE
-                && resume.impossible().isEmpty();
+        boolean all = rest.get().plan().status() == Plan.Status.COMPLETE;
         return all ? ExitCode.COMPLETE : ExitCode.SHORT;
     }
 
-    private ExitCode nothingToCut(Plan planned, Resume resume, RestSummary summary) {
+    private ExitCode nothingToCut(Job begun, Plan planned, Resume resume, RestSummary summary) {
         boolean all = resume.wanted().isEmpty();
         terminal.out()
                 .println(planned.job() + ": "
                         + (all ? "every part is made." : "nothing is left to cut the rest from; nothing was written."));
         terminal.out().print(summary.text(Optional.empty()));
-        resume.wanted()
-                .forEach(part -> terminal.out().println("  " + part.count() + " x " + part.name() + " not made"));
+        terminal.out().print(new Summary(begun, planned).shorts(resume.shortages()));
         return all ? ExitCode.COMPLETE : ExitCode.SHORT;
     }
 

@@ -49,7 +49,13 @@ final class Summary {
         line(text, "cuts", cuts());
         if (!plan.testBlanks().isEmpty()) line(text, "test blanks", testBlanks());
         line(text, "to the rack", list(plan.offcuts(), this::offcut, "nothing"));
-        if (!plan.shortages().isEmpty()) line(text, "short", list(plan.shortages(), this::shortage, ""));
+        return text + shorts(plan.shortages());
+    }
+
+    /** Those parts and what to buy for them; nothing when there are none. */
+    String shorts(List<Shortage> shortages) {
+        StringBuilder text = new StringBuilder();
+        if (!shortages.isEmpty()) line(text, "short", list(shortages, this::shortage, ""));
         return text.toString();
     }
 

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -14,6 +15,7 @@ import ripwright.Planner;
 import ripwright.job.Job;
 import ripwright.measure.Length;
 import ripwright.plan.Plan;
+import ripwright.plan.Step;
 import ripwright.resume.ChainReplay;
 import ripwright.resume.Report;
 import ripwright.resume.Resumed;
@@ -127,6 +129,71 @@ class ResumeCommandTest {
                 .isEqualTo(0);
         assertThat(Files.exists(folder.resolve("shoe-bench.resumed-2.plan.json")))
                 .isTrue();
+    }
+
+    /** Two doors of one board; one is spoiled when the board is used up. */
+    private Shop withADoorLost(String stack) throws IOException, WrongInputException {
+        Shop shop = new Shop(folder, Planner::plan);
+        shop.file("doors.job.json", """
+                { "format": 1, "job": "Doors", "units": "in", "saw": { "ripKerf": 0.125, "crosscutKerf": 0.125 },
+                  "testRip": { "length": 12, "tries": 0 }, "keep": { "length": 12, "width": 1 },
+                  "prices": { "ash": 5 }, "salvage": 0, "limits": { "seconds": 0.2 },
+                  "stack": [ { "id": "B1", "species": "ash", "thickness": 1, "width": 2.5, "length": 41, "straightEdges": 2 }%s ],
+                  "parts": [ { "name": "door", "count": 2, "length": 20, "width": 2.5, "thickness": 1, "face": "show",
+                    "together": "doors" } ] }
+                """.formatted(stack));
+        assertThat(shop.run("plan", "FOLDER/doors.job.json")).as(shop.err()).isEqualTo(0);
+        Plan plan = PlanReader.read(folder.resolve("doors.plan.json"));
+        String door = plan.boards()
+                .get(0)
+                .sections()
+                .get(0)
+                .strips()
+                .get(0)
+                .blanks()
+                .get(1)
+                .id();
+        List<Integer> all = plan.steps().stream().map(Step::n).toList();
+        shop.file("doors.report.json", """
+                { "format": 1, "job": "Doors", "done": %s, "changes": [ { "piece": "%s", "spoiled": true } ] }
+                """.formatted(all, door));
+        return shop;
+    }
+
+    @Test
+    void a_lost_part_is_short_in_plan_sheet_and_on_the_console_through_every_later_report()
+            throws IOException, WrongInputException {
+        Shop shop = withADoorLost("""
+                , { "id": "B2", "species": "ash", "thickness": 1, "width": 4, "length": 60, "straightEdges": 2 }""");
+        String[] plans = {"doors", "doors.resumed", "doors.resumed-2", "doors.resumed-3"};
+        for (int i = 0; i < 3; i++) {
+            String report = i == 0 ? "FOLDER/doors.report.json" : "FOLDER/nothing.report.json";
+            assertThat(shop.run("resume", "FOLDER/" + plans[i] + ".plan.json", report))
+                    .as(shop.err())
+                    .isEqualTo(1);
+            Plan rest = PlanReader.read(folder.resolve(plans[i + 1] + ".plan.json"));
+            assertThat(rest.shortages()).singleElement().satisfies(shortage -> {
+                assertThat(shortage.part()).isEqualTo("door");
+                assertThat(shortage.count()).isEqualTo(1);
+            });
+            assertThat(Files.readString(folder.resolve(plans[i + 1] + ".sheet.html")))
+                    .contains("What is short, and what would make it");
+            shop.file("nothing.report.json", """
+                    { "format": 1, "job": "Doors, resumed", "done": [], "changes": [] }
+                    """);
+        }
+        assertThat(shop.out()).contains("1 x door: buy 0.5 board feet of any wood");
+    }
+
+    @Test
+    void where_nothing_is_left_at_all_what_to_buy_is_said() throws IOException, WrongInputException {
+        Shop shop = withADoorLost("");
+        assertThat(shop.run("resume", "FOLDER/doors.plan.json", "FOLDER/doors.report.json"))
+                .as(shop.err())
+                .isEqualTo(1);
+        assertThat(shop.out())
+                .contains("Doors: nothing is left to cut the rest from; nothing was written.")
+                .contains("  short         1 x door: buy 0.5 board feet of any wood");
     }
 
     @Test
