@@ -18,19 +18,22 @@ final class DoneSteps {
     private static final Set<Does> PREPARING = EnumSet.of(Does.MILL, Does.STRAIGHTEN, Does.RIP);
     private static final Set<Does> AFTER_PREPARING = EnumSet.of(Does.STRAIGHTEN, Does.RIP, Does.TEST, Does.TRIM);
 
-    private final Plan plan;
     private final PlanPieces pieces;
     private final Map<Integer, Step> byNumber = new HashMap<>();
     private final Map<String, Step> makers = new HashMap<>();
+    private final Map<String, List<Step>> preparing = new HashMap<>(); // piece -> its mill, straighten and rip steps
     private final List<Problem> problems = new ArrayList<>();
     private final TreeMap<Integer, Step> done = new TreeMap<>();
 
     DoneSteps(Plan plan, PlanPieces pieces, List<Integer> numbers) {
-        this.plan = plan;
         this.pieces = pieces;
         for (Step step : plan.steps()) {
             byNumber.put(step.n(), step);
             for (String made : step.makes()) makers.putIfAbsent(made, step);
+            if (PREPARING.contains(step.does()))
+                preparing
+                        .computeIfAbsent(step.piece(), key -> new ArrayList<>())
+                        .add(step);
         }
         Set<Integer> met = new HashSet<>();
         for (int i = 0; i < numbers.size(); i++) {
@@ -44,9 +47,10 @@ final class DoneSteps {
             else if (!met.add(n)) problem(i, "step " + n + " is listed twice; list it once.");
             else done.put(n, step);
         }
+        met.clear();
         for (int i = 0; i < numbers.size(); i++) {
             Step step = done.get(numbers.get(i));
-            if (step != null) needs(i, step);
+            if (step != null && met.add(step.n())) needs(i, step);
         }
     }
 
@@ -78,8 +82,9 @@ final class DoneSteps {
     }
 
     private void earlier(Step step, String piece, Set<Does> kinds, Set<Step> needed) {
-        for (Step before : plan.steps())
-            if (before.n() < step.n() && before.piece().equals(piece) && kinds.contains(before.does()))
-                needed.add(before);
+        for (Step before : preparing.getOrDefault(piece, List.of())) {
+            if (before.n() >= step.n()) return;
+            if (kinds.contains(before.does())) needed.add(before);
+        }
     }
 }

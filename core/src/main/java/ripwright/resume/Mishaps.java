@@ -20,10 +20,14 @@ import ripwright.stock.Edge;
 
 /** What a report's changes make of the pieces in hand. */
 final class Mishaps {
+    private static final int MOST_NAMED = 20;
+
     private final Job job;
     private final PlanPieces pieces;
     private final HandIds ids;
     private final List<Change> changes;
+    private final Map<String, Integer> said =
+            new HashMap<>(); // a piece and what of it is said -> the change that says it
     private final Set<String> measured = new HashSet<>(); // pieces of which it is said what they still are
     private final Map<String, Now> now = new LinkedHashMap<>();
     private final List<Problem> problems = new ArrayList<>();
@@ -56,9 +60,11 @@ final class Mishaps {
     private void apply(int place) {
         Change change = changes.get(place);
         if (change instanceof Change.Width width)
-            piece(place, width.piece()).ifPresent(piece -> width(place, piece, width.width()));
+            piece(place, width.piece())
+                    .ifPresent(piece -> width(place, piece, width.width()));
         else if (change instanceof Change.Extent length)
-            piece(place, length.piece()).ifPresent(piece -> length(place, piece, length.length()));
+            piece(place, length.piece())
+                    .ifPresent(piece -> length(place, piece, length.length()));
         else if (change instanceof Change.Found found)
             piece(place, found.piece()).ifPresent(piece -> defect(place, piece, found.defect()));
         else if (change instanceof Change.Spoiled spoiled)
@@ -80,10 +86,7 @@ final class Mishaps {
                 .toList();
         boolean known = pieces.names(id) || pieces.board(id).isPresent();
         if (!of.isEmpty())
-            wrong(
-                    place,
-                    "piece",
-                    "\"" + id + "\" is cut up by now; report on what it became: " + String.join(", ", of) + ".");
+            wrong(place, "piece", "\"" + id + "\" is cut up by now; report on what it became: " + names(of) + ".");
         else if (known)
             wrong(
                     place,
@@ -91,6 +94,11 @@ final class Mishaps {
                     "\"" + id + "\" is not in hand after the steps reported; report the step that makes it too.");
         else wrong(place, "piece", "\"" + id + "\" is no piece of this plan.");
         return Optional.empty();
+    }
+
+    private static String names(List<String> ids) {
+        if (ids.size() <= MOST_NAMED) return String.join(", ", ids);
+        return String.join(", ", ids.subList(0, MOST_NAMED)) + " and " + (ids.size() - MOST_NAMED) + " more";
     }
 
     private void width(int place, Now piece, Length width) {

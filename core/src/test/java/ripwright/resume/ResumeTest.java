@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -276,9 +277,6 @@ class ResumeTest {
                         "done[2]: step " + rip + " is listed twice; list it once.",
                         "done[0]: step " + rip
                                 + " is done to ash/1 after step 1, which is not reported. Report it too, or leave"
-                                + " step " + rip + " out.",
-                        "done[2]: step " + rip
-                                + " is done to ash/1 after step 1, which is not reported. Report it too, or leave"
                                 + " step " + rip + " out."));
     }
 
@@ -301,6 +299,18 @@ class ResumeTest {
                         "changes[1].piece: \"S99\" is no piece of this plan.",
                         "changes[2].width: 4 in is more than the 2 in that were cut. Trim it, or leave it out.",
                         "changes[3].part: \"stile\" is no part of the bill."));
+    }
+
+    @Test
+    void of_very_many_mistakes_the_message_holds_the_first() {
+        List<Integer> often = Collections.nCopies(1_000_000, 1);
+        assertThatThrownBy(() -> new Resume(JOB, PLAN, report(often))).satisfies(refused -> {
+            assertThat(((WrongReportException) refused).problems()).hasSize(999_999);
+            assertThat(String.valueOf(refused.getMessage()).lines())
+                    .hasSize(101)
+                    .startsWith("done[1]: step 1 is listed twice; list it once.")
+                    .endsWith("and 999899 more");
+        });
     }
 
     private static String blankOf(String part) {

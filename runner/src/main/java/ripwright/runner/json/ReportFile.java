@@ -1,7 +1,9 @@
 package ripwright.runner.json;
 
 import java.nio.file.Path;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -22,6 +24,7 @@ public final class ReportFile {
     private final Problems problems;
     private final Value root;
     private final Report report;
+    private final Map<String, List<Value>> lists = new HashMap<>(); // looked up once, however many problems there are
 
     private ReportFile(Problems problems, Value root, Report report) {
         this.problems = problems;
@@ -64,9 +67,15 @@ public final class ReportFile {
     }
 
     private Optional<Value> item(String list, String place) {
+        List<Value> items = lists.computeIfAbsent(list, this::items);
+        int at = Integer.parseInt(place);
+        return at < items.size() ? Optional.of(items.get(at)) : Optional.empty();
+    }
+
+    private List<Value> items(String list) {
         return root.fields()
                 .flatMap(fields -> fields.value(list))
                 .flatMap(Value::items)
-                .map(items -> items.get(Integer.parseInt(place)));
+                .orElse(List.of());
     }
 }
