@@ -1,6 +1,7 @@
 package ripwright.resume;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -61,15 +62,29 @@ final class Mishaps {
         Change change = changes.get(place);
         if (change instanceof Change.Width width)
             piece(place, width.piece())
+                    .filter(piece -> saidOnce(place, "width", piece))
                     .ifPresent(piece -> width(place, piece, width.width()));
         else if (change instanceof Change.Extent length)
             piece(place, length.piece())
+                    .filter(piece -> saidOnce(place, "length", piece))
                     .ifPresent(piece -> length(place, piece, length.length()));
         else if (change instanceof Change.Found found)
             piece(place, found.piece()).ifPresent(piece -> defect(place, piece, found.defect()));
         else if (change instanceof Change.Spoiled spoiled)
             piece(place, spoiled.piece())
                     .ifPresent(piece -> now.put(piece.id(), piece.spoiled(!measured.contains(spoiled.piece()))));
+    }
+
+    /** A piece has one width and one length; which of two is meant nobody can know. */
+    private boolean saidOnce(int place, String field, Now piece) {
+        Integer before = said.putIfAbsent(field + " of " + piece.id(), place);
+        if (before != null)
+            wrong(
+                    place,
+                    field,
+                    "changes[" + before + "] says the " + field + " of \"" + piece.id()
+                            + "\" already; say it once, as it is now.");
+        return before == null;
     }
 
     private void wrong(int place, String field, String what) {

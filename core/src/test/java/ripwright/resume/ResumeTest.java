@@ -302,6 +302,30 @@ class ResumeTest {
     }
 
     @Test
+    void two_sizes_of_one_piece_or_part_are_told() {
+        assertThatThrownBy(() -> new Resume(
+                        JOB,
+                        PLAN,
+                        report(
+                                until(WIDE),
+                                new Change.Width(WIDE, in("1 7/8")),
+                                new Change.Extent(WIDE, in("49")),
+                                new Change.Width(WIDE, in("1 3/4")),
+                                new Change.Extent(WIDE, in("48")),
+                                new Change.Wanted("cleat", Optional.of(in("19")), Optional.empty()),
+                                new Change.Wanted("cleat", Optional.empty(), Optional.of(in("1"))),
+                                new Change.Wanted("cleat", Optional.of(in("18")), Optional.empty()))))
+                .hasMessage(String.join(
+                        System.lineSeparator(),
+                        "changes[2].width: changes[0] says the width of \"" + WIDE
+                                + "\" already; say it once, as it is now.",
+                        "changes[3].length: changes[1] says the length of \"" + WIDE
+                                + "\" already; say it once, as it is now.",
+                        "changes[6].part: changes[4] says already how large \"cleat\" must be; say it once, as it is"
+                                + " now."));
+    }
+
+    @Test
     void of_very_many_mistakes_the_message_holds_the_first() {
         List<Integer> often = Collections.nCopies(1_000_000, 1);
         assertThatThrownBy(() -> new Resume(JOB, PLAN, report(often))).satisfies(refused -> {
