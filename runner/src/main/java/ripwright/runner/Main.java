@@ -14,6 +14,8 @@ import ripwright.runner.cli.Terminal;
 
 /** Where the executable jar starts. */
 public final class Main {
+    private static final int FAULT = 3; // what even saying it fails for; Java's own 1 would mean a stack that is short
+
     private Main() {}
 
     /** Runs one command and ends the process with its exit code. */
@@ -25,8 +27,12 @@ public final class Main {
                 writer(FileDescriptor.out, charset),
                 writer(FileDescriptor.err, charset),
                 console.isPresent());
-        int code = new Ripwright(terminal, version(), Planner::plan).run(args);
-        Runtime.getRuntime().halt(code); // all is said and written; an exit would wait for what listens for Ctrl-C
+        int code = FAULT;
+        try {
+            code = new Ripwright(terminal, version(), Planner::plan).run(args);
+        } finally {
+            Runtime.getRuntime().halt(code); // all is said and written; an exit would wait for what listens for Ctrl-C
+        }
     }
 
     /** The console, when somebody sits at it: from Java 22 on there may be one even where nobody does. */

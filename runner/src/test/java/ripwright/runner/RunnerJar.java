@@ -16,13 +16,20 @@ public record RunnerJar(Path folder) {
 
     /** Its exit code. */
     public int run(String... arguments) throws IOException, InterruptedException {
-        List<String> command = new ArrayList<>(
-                List.of(Path.of(System.getProperty("java.home"), "bin", "java").toString(), "-jar", FILE.toString()));
+        return start(List.of(), ProcessBuilder.Redirect.PIPE, arguments).waitFor();
+    }
+
+    /** It at work, with those options of Java's and that on its standard input. */
+    public Process start(List<String> java, ProcessBuilder.Redirect in, String... arguments) throws IOException {
+        List<String> command = new ArrayList<>();
+        command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
+        command.addAll(java);
+        command.addAll(List.of("-jar", FILE.toString()));
         command.addAll(List.of(arguments));
         return new ProcessBuilder(command)
+                .redirectInput(in)
                 .redirectOutput(folder.resolve("out").toFile())
                 .redirectError(folder.resolve("err").toFile())
-                .start()
-                .waitFor();
+                .start();
     }
 }

@@ -1,8 +1,6 @@
 package ripwright.runner.cli;
 
 import java.io.IOException;
-import java.io.PrintWriter;
-import java.io.StringWriter;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.ArrayList;
@@ -31,6 +29,7 @@ final class Batch {
     private final How how;
     private final Interruption interruption;
     private final BatchProgress progress;
+    private final SharedHeap heap = new SharedHeap();
 
     /**
      * How jobs are planned.
@@ -70,16 +69,16 @@ final class Batch {
 
     private Result told(JobFile job) {
         long begun = System.nanoTime();
-        StringWriter said = new StringWriter();
+        StringBuilder said = new StringBuilder();
         Result result = ended(job, begun, said);
         progress.ended(result, said.toString());
         return result;
     }
 
-    private Result ended(JobFile job, long begun, StringWriter said) {
+    private Result ended(JobFile job, long begun, StringBuilder said) {
         if (interruption.came()) return Result.notBegun(job);
         try {
-            return planned(job, begun);
+            return heap.run(() -> planned(job, begun));
         } catch (WrongInputException e) {
             said.append(e.text("nothing was planned"));
             return Result.wrong(job, e.mistakes(), since(begun));
@@ -88,10 +87,9 @@ final class Batch {
             said.append(job.path() + ": " + reason + ".\n");
             return Result.without(job, Ending.WRONG, reason, since(begun));
         } catch (RuntimeException | Error e) {
-            PrintWriter text = new PrintWriter(said);
-            text.println(job.path() + ":");
-            Terminal.fault(e, text);
-            return Result.without(job, Ending.FAULT, e.toString(), since(begun));
+            FaultText fault = new FaultText(e);
+            said.append(job.path()).append(":\n").append(fault.text());
+            return Result.without(job, Ending.FAULT, fault.reason(), since(begun));
         }
     }
 

@@ -17,15 +17,9 @@ public record Terminal(InputStream in, PrintWriter out, PrintWriter err, boolean
         this(InputStream.nullInputStream(), out, err, live);
     }
 
-    /** Says that this program is at fault, not the user. */
+    /** Says why a run cannot go on when the user is not to blame. */
     void fault(Throwable fault) {
-        fault(fault, err);
+        err.print(new FaultText(fault).text());
         err.flush();
-    }
-
-    /** The same into a text. */
-    static void fault(Throwable fault, PrintWriter text) {
-        text.println("This is a fault of Ripwright's, not yours. Please report it with all that follows.");
-        fault.printStackTrace(text);
     }
 }

@@ -10,6 +10,7 @@ import ripwright.runner.tree.Value;
 
 /** The kinds of lengths of a file whose plain numbers are in one unit, and how its messages write lengths. */
 final class Lengths {
+    private static final int LONGEST_TEXT = 100; // letters
     private static final Length WIDEST_KERF = Length.inches("1");
 
     // Where the unit cannot be read: the same numbers are within bounds more often as millimeters than as inches.
@@ -78,6 +79,12 @@ final class Lengths {
     private Optional<Length> read(Value value) {
         Optional<Length> number = value.number().map(digits -> Length.of(new NumberText(digits).exact(), unit()));
         if (number.isPresent() || !asText) return number;
-        return value.text().map(text -> Length.parse(text, unit()));
+        return value.text().map(text -> parsed(value, text));
+    }
+
+    /** What is too long to be a length is not quoted as a whole. */
+    private Length parsed(Value value, String text) {
+        if (text.length() <= LONGEST_TEXT) return Length.parse(text, unit());
+        throw new IllegalArgumentException(value.found() + "; it must be " + expected() + ".");
     }
 }

@@ -7,9 +7,6 @@ import java.util.Optional;
 
 /** A JSON file: reads the one value it holds. */
 public final class JsonFile {
-    /** The largest file that is read, in bytes: a job of 100,000 lines has a third of that. */
-    public static final int LARGEST = 64 << 20;
-
     private final Problems problems;
 
     /** What is wrong goes to {@code problems}. */

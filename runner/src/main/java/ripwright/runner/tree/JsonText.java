@@ -18,14 +18,15 @@ import java.util.Optional;
 /** The text of a file as a tree. Notes keys that are there twice, and what is no JSON. */
 final class JsonText {
     private static final int DEEPEST = 32; // a plan nests 8 deep
-    private static final int MOST_VALUES = 4_000_000; // a plan of 100,000 parts has half of that
 
+    private static final int MOST_FIELDS = 100_000; // of one object; only prices have more than some twenty
     private static final int LONGEST_SHORT = 40; // letters
     private static final int MOST_SHORT = 100_000;
 
     private final Source source;
     private final Problems problems;
     private final Map<String, String> shortTexts = new HashMap<>(); // each kept once: a job repeats most of them
+    private final TextLimit limit = TextLimit.ofThisHeap();
     private int values;
 
     JsonText(Source source, Problems problems) {
@@ -80,8 +81,7 @@ final class JsonText {
     }
 
     private JsonNode node(JsonParser parser, int depth) throws IOException, TooMuchException {
-        if (++values > MOST_VALUES)
-            throw new TooMuchException("over 4,000,000 values in one file; the largest job or plan has fewer.");
+        if (++values > limit.values()) throw new TooMuchException(limit.overValues());
         if (depth > DEEPEST) throw new TooMuchException("nested over " + DEEPEST + " deep; no job or plan is.");
         int at = at(parser);
         JsonToken token = parser.currentToken();
@@ -112,6 +112,8 @@ final class JsonText {
             parser.nextToken();
             JsonNode value = node(parser, depth + 1);
             if (first == null) members.put(name, new JsonNode.Member(at, value));
+            if (members.size() > MOST_FIELDS)
+                throw new TooMuchException("over 100,000 fields in one object; no job or plan has so many.");
         }
         return members;
     }

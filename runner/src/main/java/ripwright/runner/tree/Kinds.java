@@ -86,9 +86,7 @@ public final class Kinds {
         return of(
                 "a list",
                 List.of(),
-                value -> value.items().map(items -> {
-                    if (items.size() > most)
-                        throw new IllegalArgumentException(items.size() + " entries; there may be " + most + ".");
+                value -> value.items(most).map(items -> {
                     List<T> read = new ArrayList<>(items.size());
                     for (Value item : items) read.add(each.read(item));
                     return read;

@@ -19,6 +19,7 @@ import java.util.Optional;
 final class TextFile {
     private final Problems problems;
     private final String whole;
+    private final TextLimit limit = TextLimit.ofThisHeap();
 
     /** What is wrong goes to {@code problems}, which call the file as a whole {@code whole}. */
     TextFile(Problems problems, String whole) {
@@ -40,7 +41,7 @@ final class TextFile {
         Optional<String> hindrance = hindrance(file);
         if (hindrance.isPresent()) return unreadable(name, hindrance.get());
         try (InputStream in = Files.newInputStream(file)) {
-            return Files.size(file) > JsonFile.LARGEST ? tooLarge(name) : source(name, in);
+            return Files.size(file) > limit.bytes() ? tooLarge(name) : source(name, in);
         } catch (NoSuchFileException | AccessDeniedException e) {
             return unreadable(name, "the file went away while it was read.");
         } catch (IOException e) {
@@ -51,8 +52,8 @@ final class TextFile {
     /** The text of that stream, called {@code name}; empty when it has none that can be read. */
     Optional<Source> source(String name, InputStream in) throws IOException {
         problems.meet(name);
-        byte[] bytes = in.readNBytes(JsonFile.LARGEST + 1);
-        return bytes.length > JsonFile.LARGEST ? tooLarge(name) : source(name, bytes);
+        byte[] bytes = in.readNBytes(limit.bytes() + 1);
+        return bytes.length > limit.bytes() ? tooLarge(name) : source(name, bytes);
     }
 
     private Optional<Source> source(String name, byte[] bytes) {
@@ -79,7 +80,7 @@ final class TextFile {
     }
 
     private Optional<Source> tooLarge(String name) {
-        return unreadable(name, "the file is over 64 MB; the largest job has fewer.");
+        return unreadable(name, limit.over("the file"));
     }
 
     private Optional<Source> unreadable(String name, String what) {

@@ -81,7 +81,14 @@ public final class Value {
 
     /** The values of the list here; empty when it is anything else. */
     public Optional<List<Value>> items() {
+        return items(Integer.MAX_VALUE);
+    }
+
+    /** The same; an {@link IllegalArgumentException}, before anything is made of them, when they are more than {@code most}. */
+    Optional<List<Value>> items(int most) {
         if (!(node instanceof JsonNode.JsonArray array)) return Optional.empty();
+        if (array.items().size() > most)
+            throw new IllegalArgumentException(array.items().size() + " entries; there may be " + most + ".");
         List<Value> items = new ArrayList<>(array.items().size());
         for (int i = 0; i < array.items().size(); i++)
             items.add(new Value(source, problems, path.item(i), array.items().get(i)));

@@ -124,14 +124,28 @@ class BatchTest {
         shop.file("b.job.json", job("Big"));
         shop.file("c.job.json", job("Cabinet"));
         assertThat(shop.run("plan", "FOLDER", "--at-once", "1")).isEqualTo(3);
-        assertThat(shop.err()).contains("""
+        assertThat(shop.err())
+                .contains("""
                         FOLDER/a.job.json:
                         This is a fault of Ripwright's, not yours. Please report it with all that follows.
                         java.lang.IllegalStateException: A strip came out wider than its section.
-                        \tat ripwright.runner.cli.BatchTest.""").contains("java.lang.OutOfMemoryError: Java heap space");
+                        \tat ripwright.runner.cli.BatchTest.""")
+                .contains("FOLDER/b.job.json:\nThis takes more than there is: not enough memory: Java may use ");
         assertThat(shop.files())
                 .containsExactly(
                         ".c.made-from", "a.job.json", "b.job.json", "c.job.json", "c.plan.json", "c.sheet.html");
+    }
+
+    @Test
+    void a_job_that_found_the_heap_full_is_planned_once_more_alone() throws IOException {
+        Shop shop = new Shop(folder, (job, options) -> {
+            if (planned.incrementAndGet() == 1) throw new OutOfMemoryError("Java heap space");
+            return Plans.cabinet();
+        });
+        shop.file("a.job.json", job("A"));
+        shop.file("b.job.json", job("B"));
+        assertThat(shop.run("plan", "FOLDER", "--at-once", "2")).isZero();
+        assertThat(planned).hasValue(3);
     }
 
     @Test

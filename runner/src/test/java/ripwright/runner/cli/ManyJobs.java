@@ -22,7 +22,7 @@ final class ManyJobs {
         }
     }
 
-    private static String job(int seed) {
+    static String job(int seed) {
         SplittableRandom random = new SplittableRandom(seed);
         StringBuilder stack = new StringBuilder();
         int boards = random.nextInt(1, 5);
