@@ -56,14 +56,22 @@ final class Batch {
             List<Future<Result>> running = new ArrayList<>();
             for (JobFile job : jobs) running.add(threads.submit(() -> told(job)));
             List<Result> results = new ArrayList<>();
-            for (Future<Result> each : running) results.add(each.get());
+            for (int i = 0; i < running.size(); i++) results.add(result(jobs.get(i), running.get(i)));
             return results;
         } catch (InterruptedException e) {
             throw new IllegalStateException("Nobody interrupts this thread.", e);
-        } catch (ExecutionException e) {
-            throw new IllegalStateException("A job's end could not be told.", e.getCause());
         } finally {
             threads.shutdown();
+        }
+    }
+
+    /** That of a job whose end could not even be told is a fault, and the others go on. */
+    private static Result result(JobFile job, Future<Result> running) throws InterruptedException {
+        try {
+            return running.get();
+        } catch (ExecutionException e) {
+            Throwable cause = e.getCause() == null ? e : e.getCause();
+            return Result.without(job, Ending.FAULT, new FaultText(cause).reason(), Duration.ZERO);
         }
     }
 
@@ -71,7 +79,12 @@ final class Batch {
         long begun = System.nanoTime();
         StringBuilder said = new StringBuilder();
         Result result = ended(job, begun, said);
-        progress.ended(result, said.toString());
+        try {
+            progress.ended(result, said.toString());
+        } catch (RuntimeException | Error e) {
+            // How far all have come is a comfort: what came of this one stands in the table and in the report all the
+            // same.
+        }
         return result;
     }
 

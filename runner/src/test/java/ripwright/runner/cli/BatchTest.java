@@ -7,6 +7,8 @@ import com.networknt.schema.SchemaRegistry;
 import com.networknt.schema.SpecificationVersion;
 import java.io.IOException;
 import java.io.InputStream;
+import java.io.PrintWriter;
+import java.io.StringWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -146,6 +148,23 @@ class BatchTest {
         shop.file("b.job.json", job("B"));
         assertThat(shop.run("plan", "FOLDER", "--at-once", "2")).isZero();
         assertThat(planned).hasValue(3);
+    }
+
+    @Test
+    void a_console_that_fails_ends_no_batch() throws IOException {
+        StringWriter out = new StringWriter();
+        PrintWriter failing = new PrintWriter(new StringWriter()) {
+            @Override
+            public void println(String line) {
+                throw new IllegalStateException("the console is gone");
+            }
+        };
+        Files.writeString(folder.resolve("a.job.json"), job("A"));
+        Files.writeString(folder.resolve("b.job.json"), job("B"));
+        Terminal terminal = new Terminal(new PrintWriter(out), failing, false);
+        assertThat(new Ripwright(terminal, "1.2.3", this::plan).run("plan", folder.toString()))
+                .isZero();
+        assertThat(out.toString()).contains("2 jobs: 2 complete.");
     }
 
     @Test
