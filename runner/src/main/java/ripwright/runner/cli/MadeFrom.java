@@ -11,6 +11,8 @@ import java.util.Optional;
 import ripwright.runner.disk.Digest;
 import ripwright.runner.disk.WholeFile;
 import ripwright.runner.json.JobReader;
+import ripwright.runner.tree.JsonFile;
+import ripwright.runner.tree.TextLimit;
 
 /**
  * What a plan was made from, kept beside it: digests of the job file and its rack file, of what was written, and which
@@ -37,16 +39,23 @@ final class MadeFrom {
 
     private static Optional<String> inputs(JobFile job, String version) {
         try {
-            byte[] bytes = Files.readAllBytes(job.path());
+            byte[] bytes = bytes(job.path());
             StringBuilder lines = new StringBuilder("made by " + version + "\n" + Digest.of(bytes) + "  job\n");
             Optional<String> rack = JobReader.rackOf(bytes);
             if (rack.isPresent())
-                lines.append(Digest.of(Files.readAllBytes(job.home().resolve(rack.get()))))
-                        .append("  rack\n");
+                lines.append(Digest.of(bytes(job.home().resolve(rack.get())))).append("  rack\n");
             return Optional.of(lines.toString());
         } catch (IOException | InvalidPathException e) {
             return Optional.empty(); // whoever reads the job next says what is wrong
         }
+    }
+
+    /** What a file holds that may be anything: a pipe is not waited for, and what is too long for a job not held. */
+    private static byte[] bytes(Path file) throws IOException {
+        int most = TextLimit.ofThisHeap().bytes();
+        if (JsonFile.hindrance(file).isPresent() || Files.size(file) > most)
+            throw new IOException(file + " is no job or rack");
+        return Files.readAllBytes(file);
     }
 
     /** Whether what stands there was made from just this. */

@@ -14,9 +14,9 @@ public final class JsonFile {
         this.problems = problems;
     }
 
-    /** What keeps that file from being read at all; empty when nothing does. */
+    /** What keeps that file, which another file or a folder leads to, from being read at all; empty when nothing does. */
     public static Optional<String> hindrance(Path file) {
-        return TextFile.hindrance(file);
+        return TextFile.hindranceOfPlain(file);
     }
 
     /** The one value of that file; empty when it has none that can be read. */

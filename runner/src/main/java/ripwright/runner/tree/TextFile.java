@@ -17,6 +17,8 @@ import java.util.Optional;
 
 /** A file's text: UTF-8, a byte-order mark skipped. */
 final class TextFile {
+    private static final Path DEVICES = Path.of("/dev");
+
     private final Problems problems;
     private final String whole;
     private final TextLimit limit = TextLimit.ofThisHeap();
@@ -30,15 +32,25 @@ final class TextFile {
     /** What keeps that file from being read at all; empty when nothing does. */
     static Optional<String> hindrance(Path file) {
         if (Files.isDirectory(file)) return Optional.of("this is a directory; it must be a file.");
-        if (Files.notExists(file)) return Optional.of("there is no such file.");
+        if (Files.notExists(file))
+            return Optional.of(Files.isSymbolicLink(file) ? "this link leads nowhere." : "there is no such file.");
+        if (!Files.exists(file)) return Optional.of("the file cannot be reached.");
         return Files.isReadable(file) ? Optional.empty() : Optional.of("the file may not be read by this user.");
+    }
+
+    /** The same; a pipe or a device, which may never end, is none either. */
+    static Optional<String> hindranceOfPlain(Path file) {
+        Optional<String> hindrance = hindrance(file);
+        if (hindrance.isPresent() || Files.isRegularFile(file)) return hindrance;
+        return Optional.of("this is a pipe or a device; it must be a file.");
     }
 
     /** The text of that file; empty when it has none that can be read. */
     Optional<Source> source(Path file) {
         String name = file.toString();
         problems.meet(name);
-        Optional<String> hindrance = hindrance(file);
+        boolean open = file.startsWith(DEVICES); // a shell's <(...) is a pipe that somebody writes to already
+        Optional<String> hindrance = open ? hindrance(file) : hindranceOfPlain(file);
         if (hindrance.isPresent()) return unreadable(name, hindrance.get());
         try (InputStream in = Files.newInputStream(file)) {
             return Files.size(file) > limit.bytes() ? tooLarge(name) : source(name, in);
