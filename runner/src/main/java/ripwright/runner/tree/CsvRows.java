@@ -32,6 +32,10 @@ final class CsvRows {
         this.separator = separator;
     }
 
+    char separator() {
+        return separator;
+    }
+
     /** The first rows, as far as they can be read. */
     List<List<Cell>> first(int most) {
         return read(most, new Problems());

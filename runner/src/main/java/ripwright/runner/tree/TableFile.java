@@ -30,7 +30,20 @@ public final class TableFile {
 
     /** The rows of that file; empty when it has none that can be read. */
     public Optional<Value> value(Path file) {
-        return new TextFile(problems, TablePlace.WHOLE).source(file).flatMap(this::value);
+        String noHeads = "no column heads found; there must be a row with " + required() + ", in any order.";
+        return new TextFile(problems, TablePlace.WHOLE, this::hasHeads, noHeads)
+                .source(file)
+                .flatMap(this::value);
+    }
+
+    private boolean hasHeads(Source source) {
+        return source.text().isBlank() || heads(rows(source).first(MOST_ABOVE_HEADS)) >= 0;
+    }
+
+    private CsvRows rows(Source source) {
+        Matcher line = SEPARATOR_LINE.matcher(source.text());
+        int from = line.lookingAt() ? line.end() : 0;
+        return new CsvRows(source, from, from > 0 ? line.group(1).charAt(0) : separator(source));
     }
 
     private Optional<Value> value(Source source) {
@@ -38,24 +51,14 @@ public final class TableFile {
             problems.add(source.name(), TablePlace.WHOLE, "the file is empty; it must hold a row of column heads.");
             return Optional.empty();
         }
-        Matcher line = SEPARATOR_LINE.matcher(source.text());
-        int from = line.lookingAt() ? line.end() : 0;
-        char separator = from > 0 ? line.group(1).charAt(0) : separator(source);
-        List<List<CsvRows.Cell>> rows = new CsvRows(source, from, separator).all(problems);
+        CsvRows table = rows(source);
+        List<List<CsvRows.Cell>> rows = table.all(problems);
         int heads = heads(rows);
-        if (heads < 0) {
-            problems.add(
-                    source,
-                    "row 1",
-                    from,
-                    "no column heads found; there must be a row with " + required() + ", in any order.");
-            return Optional.empty();
-        }
         long before = problems.count();
         TableHeads known = new TableHeads(source, heads + 1, rows.get(heads), columns, problems);
         if (problems.count() > before) return Optional.empty(); // the same would be wrong in every row
         known.remark(rows.get(heads), remarks);
-        return Optional.of(list(source, rows, heads, known, new CellText(separator == ';')));
+        return Optional.of(list(source, rows, heads, known, new CellText(table.separator() == ';')));
     }
 
     private char separator(Source source) {

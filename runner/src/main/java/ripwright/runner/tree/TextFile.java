@@ -14,6 +14,7 @@ import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.Predicate;
 
 /** A file's text: UTF-8, a byte-order mark skipped. */
 final class TextFile {
@@ -21,12 +22,19 @@ final class TextFile {
 
     private final Problems problems;
     private final String whole;
+    private final Predicate<Source> ours;
+    private final String notOurs;
     private final TextLimit limit = TextLimit.ofThisHeap();
 
-    /** What is wrong goes to {@code problems}, which call the file as a whole {@code whole}. */
-    TextFile(Problems problems, String whole) {
+    /**
+     * What is wrong goes to {@code problems}, which call the file as a whole {@code whole}. Of a file that is not {@code ours}
+     * nothing is told but {@code notOurs}: a path in a job may lead anywhere.
+     */
+    TextFile(Problems problems, String whole, Predicate<Source> ours, String notOurs) {
         this.problems = problems;
         this.whole = whole;
+        this.ours = ours;
+        this.notOurs = notOurs;
     }
 
     /** What keeps that file from being read at all; empty when nothing does. */
@@ -53,7 +61,7 @@ final class TextFile {
         Optional<String> hindrance = open ? hindrance(file) : hindranceOfPlain(file);
         if (hindrance.isPresent()) return unreadable(name, hindrance.get());
         try (InputStream in = Files.newInputStream(file)) {
-            return Files.size(file) > limit.bytes() ? tooLarge(name) : source(name, in);
+            return Files.size(file) > limit.bytes() ? tooLarge(name) : source(name, in, ours);
         } catch (NoSuchFileException | AccessDeniedException e) {
             return unreadable(name, "the file went away while it was read.");
         } catch (IOException e) {
@@ -61,14 +69,18 @@ final class TextFile {
         }
     }
 
-    /** The text of that stream, called {@code name}; empty when it has none that can be read. */
+    /** The text of that stream, which its giver knows, called {@code name}; empty when it has none that can be read. */
     Optional<Source> source(String name, InputStream in) throws IOException {
-        problems.meet(name);
-        byte[] bytes = in.readNBytes(limit.bytes() + 1);
-        return bytes.length > limit.bytes() ? tooLarge(name) : source(name, bytes);
+        return source(name, in, source -> true);
     }
 
-    private Optional<Source> source(String name, byte[] bytes) {
+    private Optional<Source> source(String name, InputStream in, Predicate<Source> told) throws IOException {
+        problems.meet(name);
+        byte[] bytes = in.readNBytes(limit.bytes() + 1);
+        return bytes.length > limit.bytes() ? tooLarge(name) : source(name, bytes, told);
+    }
+
+    private Optional<Source> source(String name, byte[] bytes, Predicate<Source> told) {
         CharsetDecoder decoder = StandardCharsets.UTF_8
                 .newDecoder()
                 .onMalformedInput(CodingErrorAction.REPORT)
@@ -79,13 +91,13 @@ final class TextFile {
         out.flip();
         if (out.hasRemaining() && out.get(out.position()) == '\uFEFF') out.get(); // the byte-order mark
         Source source = new Source(name, out.toString());
+        if (result.isError() && in.position() == 0 && (bytes[0] & 0xFF) >= 0xFE)
+            return unreadable(name, "the file is UTF-16; save it as UTF-8.");
+        if (!told.test(source)) return unreadable(name, notOurs);
         return result.isError() ? notUtf8(source, bytes, in.position()) : Optional.of(source);
     }
 
     private Optional<Source> notUtf8(Source source, byte[] bytes, int at) {
-        int first = bytes[0] & 0xFF;
-        if (at == 0 && (first == 0xFE || first == 0xFF))
-            return unreadable(source.name(), "the file is UTF-16; save it as UTF-8.");
         String what = String.format(Locale.ROOT, "byte %02X is not UTF-8 here; save the file as UTF-8.", bytes[at]);
         problems.add(source, whole, source.text().length(), what);
         return Optional.empty();

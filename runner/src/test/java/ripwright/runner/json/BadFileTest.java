@@ -128,8 +128,8 @@ class BadFileTest {
 
     @Test
     void nested_a_hundred_thousand_deep() throws IOException {
-        assertThat(mistakes("{\"a\": " + "[".repeat(100_000))).isEqualTo("""
-                FOLDER/cabinet.job.json: 1 mistake, nothing was planned.
+        assertThat(new JobText("{\"a\": " + "[".repeat(100_000)).mistakes()).isEqualTo("""
+                cabinet.job.json: 1 mistake, nothing was planned.
                   $.a[0][0][0][0][0][0][0][0][0][0][0][0][0][0][0][0][0][0][0][0][0][0][0][0][0][0][0][0][0][0][0][0]   nested over 32 deep; no job or plan is.
                     1:39 | {"a": [[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[
                          |                                       ^
@@ -138,8 +138,8 @@ class BadFileTest {
 
     @Test
     void five_million_values() throws IOException {
-        assertThat(mistakes("[" + "0,".repeat(5_000_000) + "0]"))
-                .startsWith("FOLDER/cabinet.job.json: 1 mistake, nothing was planned.\n")
+        assertThat(new JobText("[" + "0,".repeat(5_000_000) + "0]").mistakes())
+                .startsWith("cabinet.job.json: 1 mistake, nothing was planned.\n")
                 .contains(" values in one file");
     }
 
@@ -184,11 +184,19 @@ class BadFileTest {
 
     @Test
     void a_list_in_place_of_an_object() throws IOException {
-        assertThat(mistakes("[]")).isEqualTo("""
-                FOLDER/cabinet.job.json: 1 mistake, nothing was planned.
+        assertThat(new JobText("[]").mistakes()).isEqualTo("""
+                cabinet.job.json: 1 mistake, nothing was planned.
                   $   a list; it must be an object, starting with {.
                     1:1 | []
                         | ^
+                """);
+    }
+
+    @Test
+    void a_file_of_somebody_else_is_not_told_again() throws IOException {
+        assertThat(mistakes("root:x:0:0:root:/root:/bin/bash\n")).isEqualTo("""
+                FOLDER/cabinet.job.json: 1 mistake, nothing was planned.
+                  this is no file of Ripwright's: one is a JSON object, starting with {, and holds "format" and "job" or "units".
                 """);
     }
 
