@@ -56,7 +56,8 @@ import ripwright.runner.tree.WrongInputException;
             "",
             "With - jobs come from standard input, one a line, and a line of JSON goes to standard output for each, in the "
                     + "same order: { line, job, outcome, exitCode, figures of the plan, plan } or { line, outcome, exitCode, "
-                    + "mistakes }. Blank lines are left out; rack files are looked for from the working folder. A line, as "
+                    + "mistakes }. Blank lines are left out; a line may hold its rack, or name a rack file in the "
+                    + "working folder and below, and no other. A line, as "
                     + "any file, may have 64 MB, and a twentieth of the memory Java may use where that is less.",
             ""
         },

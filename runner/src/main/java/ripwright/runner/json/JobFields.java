@@ -1,7 +1,6 @@
 package ripwright.runner.json;
 
 import java.math.BigDecimal;
-import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -25,13 +24,12 @@ import ripwright.stock.Species;
 final class JobFields extends ObjectKind<Optional<Job>> {
     private static final int MOST_PARTS = 100_000;
 
-    private final Path folder;
+    private final RackHome home;
     private final Spreadsheets spreadsheets;
     private final Problems problems;
 
-    /** A rack is looked for from {@code folder}. */
-    JobFields(Path folder, Spreadsheets spreadsheets, Problems problems) {
-        this.folder = folder;
+    JobFields(RackHome home, Spreadsheets spreadsheets, Problems problems) {
+        this.home = home;
         this.spreadsheets = spreadsheets;
         this.problems = problems;
     }
@@ -55,7 +53,7 @@ final class JobFields extends ObjectKind<Optional<Job>> {
         Optional<Labor> labor = fields.optional("labor", new LaborFields());
         Entries<Stack> boards = new Entries<>("stack", new StackKind(lengths, ids), spreadsheets.stack());
         Stack stack = boards.read(fields, Columns.stack(), problems, spreadsheets.remarks());
-        List<Board> rack = fields.optional("rack", new RackPath(folder, problems, ids))
+        List<Board> rack = fields.optional("rack", new RackKind(home, problems, ids))
                 .map(Rack::offcuts)
                 .orElse(List.of());
         Entries<List<Part>> bill =

@@ -30,7 +30,7 @@ final class JobOut {
         this.length = new LengthOut(json, job.units());
     }
 
-    /** Under that name, with those boards, the rack of that path and those parts. */
+    /** Under that name, with those boards, the rack of that path or else the job's own, and those parts. */
     void write(String name, List<Board> stack, Optional<String> rack, List<Part> parts) {
         json.number("format", Format.NUMBER);
         json.text("job", name);
@@ -49,10 +49,16 @@ final class JobOut {
         job.labor().ifPresent(labor -> json.object("labor", () -> write(labor)));
         StockOut stock = new StockOut(json, job.units());
         json.list("stack", alike(stack), boards -> stock.board(boards.first(), boards.count()));
-        rack.ifPresent(path -> json.text("rack", path));
+        rack.ifPresentOrElse(path -> json.text("rack", path), this::rack);
         PartOut part = new PartOut(json, length);
         json.list("parts", parts, part::write);
         if (!job.limits().equals(Limits.NONE)) json.object("limits", () -> write(job.limits()));
+    }
+
+    /** One without a file of its own is held by the job. */
+    private void rack() {
+        if (job.rack().isEmpty()) return;
+        json.object("rack", () -> RackWriter.write(new Rack(job.units(), job.rack()), json));
     }
 
     private void write(Saw saw) {

@@ -24,18 +24,21 @@ public final class JobReader {
     /** The same, its stack or its bill from a spreadsheet; all that is wrong with that comes in the same exception. */
     public static Job read(Path file, Spreadsheets spreadsheets) throws WrongInputException {
         Problems problems = new Problems();
-        Path folder = Optional.ofNullable(file.getParent()).orElse(Path.of(""));
-        return job(new JsonFile(problems).value(file), new JobFields(folder, spreadsheets, problems), problems);
+        JobFields fields = new JobFields(RackHome.of(file), spreadsheets, problems);
+        return job(new JsonFile(problems).value(file), fields, problems);
     }
 
-    /** The same from a stream, which messages call {@code name}; a rack file is looked for from {@code folder}. */
+    /**
+     * The same from a stream, which messages call {@code name}. A rack file is looked for from {@code folder} and read only
+     * there and below, links followed.
+     */
     public static Job read(InputStream in, String name, Path folder) throws WrongInputException, IOException {
         Problems problems = new Problems();
-        JobFields fields = new JobFields(folder, Spreadsheets.NONE, problems);
+        JobFields fields = new JobFields(RackHome.inside(folder), Spreadsheets.NONE, problems);
         return job(new JsonFile(problems).value(name, in), fields, problems);
     }
 
-    /** The path of the rack file as a job names it; empty where it names none or cannot be read. */
+    /** The path of the rack file as a job names it; empty where it names none, holds its rack or cannot be read. */
     public static Optional<String> rackOf(byte[] job) {
         try {
             return new JsonFile(new Problems())

@@ -103,6 +103,19 @@ class SpreadsheetCommandsTest {
     }
 
     @Test
+    void a_rack_that_the_job_holds_is_kept_in_the_whole_job_too() throws Exception {
+        Shop shop = started();
+        Path job = folder.resolve("shoe-rack.job.json");
+        String rack = Files.readString(folder.resolve("rack.json"));
+        Files.writeString(job, Files.readString(job).replace("\"rack.json\"", rack));
+        assertThat(shop.run("plan", job.toString(), "--parts", "FOLDER/bill.csv"))
+                .isZero();
+        assertThat(JobReader.read(folder.resolve("shoe-rack.whole.json")).rack())
+                .isNotEmpty()
+                .isEqualTo(JobReader.read(job).rack());
+    }
+
+    @Test
     void what_goes_with_one_job_alone_is_refused_elsewhere() throws IOException {
         Shop shop = started();
         assertThat(shop.run("plan", "FOLDER", "--stack", "FOLDER/stack.csv")).isEqualTo(2);

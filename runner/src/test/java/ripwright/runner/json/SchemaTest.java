@@ -16,6 +16,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -122,6 +123,12 @@ class SchemaTest {
                 cabinet.with("\"tries\": 1", "\"tries\": -1"),
                 cabinet.part(", \"fitted\": \"yes\""),
                 cabinet.board(", \"defects\": [ {} ]"),
+                cabinet.with("\"salvage\"", "\"rack\": 5, \"salvage\""),
+                cabinet.with("\"salvage\"", "\"rack\": {}, \"salvage\""),
+                cabinet.with("\"salvage\"", "\"rack\": { \"format\": 1, \"offcuts\": [] }, \"salvage\""),
+                cabinet.with(
+                        "\"salvage\"",
+                        "\"rack\": { \"format\": 1, \"units\": \"in\", \"offcuts\": [ { \"id\": \"R1\" } ] }, \"salvage\""),
                 cabinet.with("\"salvage\"", "\"limits\": { \"threads\": 0 }, \"salvage\""),
                 cabinet.with("\"salvage\"", "\"labor\": { \"perHour\": 30 }, \"salvage\""));
     }
@@ -131,6 +138,17 @@ class SchemaTest {
     void what_the_schema_refuses_the_reader_refuses_too(JobText job) throws IOException {
         assertThat(complaints("job", job.text())).isNotEmpty();
         assertThat(job.mistakes()).doesNotContain("no mistake");
+    }
+
+    @Test
+    void a_job_that_holds_its_rack_keeps_to_the_schema_and_is_written_so_too() throws IOException, WrongInputException {
+        JobText held = JobText.cabinet()
+                .with("\"salvage\"", "\"rack\": " + RackOfAJobTest.RACK.replace('\n', ' ') + ", \"salvage\"");
+        String written = new String(JobWriter.bytes(held.job(), Optional.empty()), StandardCharsets.UTF_8);
+        assertThat(complaints("job", held.text())).isEmpty();
+        assertThat(complaints("job", written)).isEmpty();
+        assertThat(new JobText(written).job()).isEqualTo(held.job());
+        assertThat(held.job().rack()).hasSize(1);
     }
 
     static List<String> wrongReports() {
