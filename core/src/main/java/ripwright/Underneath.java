@@ -49,7 +49,8 @@ final class Underneath {
         grain = grain(job);
         counted = options.mostRecuts() > 0;
         BooleanSupplier end = clock.limited() ? clock.until(clock.seconds()) : patience(questionsOfFloor());
-        wholeBill = workers.begin(() -> Floor.ofWholeBill(numbers, () -> end.getAsBoolean() || met(), this::raise));
+        wholeBill = workers.begin(() -> Floor.ofWholeBill(
+                numbers, () -> end.getAsBoolean() || met(), clock.until(clock.seconds()), this::raise));
     }
 
     /** Where no time is given it is counted how often is asked whether to end: the same on every machine. */
@@ -122,7 +123,7 @@ final class Underneath {
 
     private Champion proven(Champion best, Floor floor, BooleanSupplier end) {
         Money net = Money.of(BigDecimal.valueOf(best.net(), 6));
-        Proof.Answer answer = new Proof(floor, end).under(net);
+        Proof.Answer answer = new Proof(floor, end, clock.until(clock.seconds())).under(net);
         raised = answer.bound();
         if (answer.layouts().isEmpty()) return best;
         @Nullable PricedLayout[] layouts = new @Nullable PricedLayout[numbers.boards()];
@@ -137,9 +138,9 @@ final class Underneath {
 
     private Money underSome(long feet) {
         double late = clock.elapsed() + 0.1 * clock.seconds();
-        BooleanSupplier limit = () -> clock.stopped() || clock.elapsed() > late;
+        BooleanSupplier limit = () -> clock.stopped() || (clock.limited() && clock.elapsed() > late);
         BooleanSupplier end = clock.limited() ? limit : patience(questionsOfFloor());
-        return workers.here(() -> Floor.ofFeet(numbers, feet, end).value());
+        return workers.here(() -> Floor.ofFeet(numbers, feet, end, limit).value());
     }
 
     private Money underAll() {
@@ -151,8 +152,7 @@ final class Underneath {
      * Where only stock costs, every cost is a sum of whole boards' and so a multiple of what measures them all; and what is
      * printed of it is rounded half up, as what is under it may be.
      */
-    private Money printed(Money bound) {
-        Money floor = bound.compareTo(Money.ZERO) > 0 ? bound : Money.ZERO; // no plan fetches money
+    private Money printed(Money floor) {
         if (job.labor().isPresent() || job.salvage().signum() > 0) return floor;
         Money multiple = grain.signum() == 0
                 ? floor

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.function.BooleanSupplier;
 import java.util.function.LongConsumer;
 import ripwright.pattern.Oracle;
+import ripwright.pattern.PricingStopped;
 
 /**
  * Raises a floor by a linear program over layouts: its prices ask every board for its best layout, and those that are
@@ -79,6 +80,15 @@ final class ColumnGeneration {
 
     /** Raises the floor until it cannot be raised further, or {@code stop} says so; tells every higher one. */
     Certificate run(BooleanSupplier stop, LongConsumer raised) {
+        try {
+            raise(stop, raised);
+        } catch (PricingStopped e) {
+            // The best so far stands.
+        }
+        return best;
+    }
+
+    private void raise(BooleanSupplier stop, LongConsumer raised) {
         join(best.prices(), best.prices());
         double near = 0.5; // how near to the best prices so far
         while (!stop.getAsBoolean()) {
@@ -97,7 +107,6 @@ final class ColumnGeneration {
             if (!joined && near == 0) break;
             near = joined ? 0.5 : 0;
         }
-        return best;
     }
 
     /** What the program leaves out: the shares of all parts, and what is due for settings. */
@@ -163,6 +172,7 @@ final class ColumnGeneration {
 
     /** How much of each of {@link #columns} the program takes. */
     double[] weights() {
+        if (columns.isEmpty()) return NO_VALUES;
         double[] all = program.weights();
         double[] weights = new double[columns.size()];
         System.arraycopy(all, firstColumn, weights, 0, weights.length);

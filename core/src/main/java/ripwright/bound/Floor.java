@@ -14,6 +14,7 @@ import ripwright.measure.Money;
 import ripwright.pattern.JobNumbers;
 import ripwright.pattern.Oracle;
 import ripwright.pattern.PricedLayout;
+import ripwright.pattern.PricingStopped;
 import ripwright.pattern.RippedStock;
 import ripwright.pattern.Sketch;
 import ripwright.stock.Board;
@@ -42,31 +43,53 @@ public final class Floor {
     private final ColumnGeneration generation;
     private final Certificate certificate;
 
-    private Floor(Demand demand, BooleanSupplier stop, Consumer<Money> raised) {
+    private Floor(Demand demand, BooleanSupplier stop, BooleanSupplier abort, Consumer<Money> raised) {
         this.demand = demand;
         oracle = new Oracle(demand.numbers, demand.kinds, demand.coins);
-        Certificate start = Certificate.of(demand, firstPrices(demand), oracle);
-        raised.accept(demand.coins.money(start.coins()));
-        LongConsumer tell = coins -> raised.accept(demand.coins.money(coins));
+        oracle.abortWhen(abort);
+        Certificate start = first();
+        raised.accept(money(start.coins()));
+        LongConsumer tell = coins -> raised.accept(money(coins));
         boolean large = demand.least.isEmpty() && demand.wanted.length + demand.copies.length > MOST_ROWS;
         if (large) start = new Subgradient(demand, oracle, start).run(STEPS, stop, tell);
         generation = new ColumnGeneration(demand, oracle, start);
-        certificate = generation.run(large ? new Patience(stop, QUESTIONS) : stop, tell);
+        certificate = abort.getAsBoolean() ? start : generation.run(large ? new Patience(stop, QUESTIONS) : stop, tell);
+    }
+
+    /** What the first prices say; prices of 0 where there was no time for them. */
+    private Certificate first() {
+        try {
+            return Certificate.of(demand, firstPrices(demand), oracle);
+        } catch (PricingStopped e) {
+            return Certificate.of(demand, new long[demand.wanted.length], new long[demand.copies.length]);
+        }
     }
 
     /** Under every plan that makes the whole bill; when {@code stop} says so, the best that was found by then. */
     public static Floor ofWholeBill(JobNumbers numbers, BooleanSupplier stop) {
-        return ofWholeBill(numbers, stop, raised -> {});
+        return ofWholeBill(numbers, stop, () -> false, raised -> {});
     }
 
-    /** The same; {@code raised} is told of every floor on the way that is higher than those before. */
-    public static Floor ofWholeBill(JobNumbers numbers, BooleanSupplier stop, Consumer<Money> raised) {
-        return new Floor(Demand.wholeBill(numbers), stop, raised);
+    /**
+     * The same.
+     *
+     * @param stop asked between two pricings
+     * @param abort asked in the middle of one, very often; what is being priced then is given up
+     * @param raised told of every floor on the way that is higher than those before
+     */
+    public static Floor ofWholeBill(
+            JobNumbers numbers, BooleanSupplier stop, BooleanSupplier abort, Consumer<Money> raised) {
+        return new Floor(Demand.wholeBill(numbers), stop, abort, raised);
     }
 
     /** Under every plan that makes that much finished wood, in the unit of {@link JobNumbers#feet}. */
     public static Floor ofFeet(JobNumbers numbers, long feet, BooleanSupplier stop) {
-        return new Floor(Demand.ofFeet(numbers, feet), stop, raised -> {});
+        return ofFeet(numbers, feet, stop, () -> false);
+    }
+
+    /** The same; {@code abort} as above. */
+    public static Floor ofFeet(JobNumbers numbers, long feet, BooleanSupplier stop, BooleanSupplier abort) {
+        return new Floor(Demand.ofFeet(numbers, feet), stop, abort, raised -> {});
     }
 
     static long[] firstPrices(Demand demand) {
@@ -103,9 +126,13 @@ public final class Floor {
         return prices;
     }
 
-    /** The floor. */
+    /** The floor; never below 0, as no plan fetches money. */
     public Money value() {
-        return demand.coins.money(certificate.coins());
+        return money(certificate.coins());
+    }
+
+    private Money money(long coins) {
+        return demand.coins.money(Math.max(0, coins));
     }
 
     /** What one blank of each part is worth to the job, in millionths of the currency. */

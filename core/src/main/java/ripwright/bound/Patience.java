@@ -18,6 +18,11 @@ public final class Patience implements BooleanSupplier {
         left = questions;
     }
 
+    /** When it must end, however often it may still ask; to ask that costs no question. */
+    public BooleanSupplier mustEnd() {
+        return stop;
+    }
+
     @Override
     public boolean getAsBoolean() {
         return left-- <= 0 || stop.getAsBoolean();

@@ -7,6 +7,7 @@ import java.util.stream.IntStream;
 import ripwright.measure.Money;
 import ripwright.pattern.Oracle;
 import ripwright.pattern.PricedLayout;
+import ripwright.pattern.PricingStopped;
 
 /**
  * Proves a plan the cheapest, or finds a cheaper one, for small jobs: sets of whole boards one after another, always one that
@@ -47,7 +48,13 @@ public final class Proof {
      * @param stop asked often; true ends the proof as far as it came
      */
     public Proof(Floor floor, BooleanSupplier stop) {
+        this(floor, stop, () -> false);
+    }
+
+    /** The same; {@code abort} is asked in the middle of a pricing, very often, and ends the proof too. */
+    public Proof(Floor floor, BooleanSupplier stop, BooleanSupplier abort) {
         this.floor = floor;
+        floor.oracle().abortWhen(abort);
         this.stop = stop;
         demand = floor.demand();
         oracle = floor.oracle();
@@ -101,7 +108,13 @@ public final class Proof {
             long here = rows.least(many, many.length);
             SetSearch search = new SetSearch(
                     new SetProgram.Shared(demand, oracle, rows, pool, boards(many), missing, unit, recorded, stop));
-            Making made = search.cheapest(upper).orElse(null);
+            Making made;
+            try {
+                made = search.cheapest(upper).orElse(null);
+            } catch (PricingStopped e) {
+                open = Math.min(open, here);
+                break;
+            }
             if (recorded) tried.add(new ProofRecord.Tried(many, search.root()));
             if (made != null) {
                 upper = made.coins();

@@ -9,6 +9,7 @@ import java.util.function.BooleanSupplier;
 import java.util.stream.IntStream;
 import ripwright.pattern.Oracle;
 import ripwright.pattern.PricedLayout;
+import ripwright.pattern.PricingStopped;
 import ripwright.pattern.Sketch;
 
 /**
@@ -89,8 +90,14 @@ public final class Residual {
         }
         double near = 0.5;
         program.solve(stop);
+        oracle.abortWhen(stop);
         for (int round = 0; round < rounds && !stop.getAsBoolean(); round++) {
-            List<Real> joined = ask(program, near);
+            List<Real> joined;
+            try {
+                joined = ask(program, near);
+            } catch (PricingStopped e) {
+                break;
+            }
             for (Real column : joined) add(program, column);
             columns.addAll(joined);
             known.addAll(joined);

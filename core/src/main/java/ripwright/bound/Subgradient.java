@@ -3,6 +3,7 @@ package ripwright.bound;
 import java.util.function.BooleanSupplier;
 import java.util.function.LongConsumer;
 import ripwright.pattern.Oracle;
+import ripwright.pattern.PricingStopped;
 
 /**
  * Raises a floor without a linear program, for jobs that would make it too large: blanks of which too few are made at the
@@ -39,6 +40,15 @@ final class Subgradient {
 
     /** The best of so many steps, or of fewer when {@code stop} says so. */
     Certificate run(int steps, BooleanSupplier stop, LongConsumer raised) {
+        try {
+            raise(steps, stop, raised);
+        } catch (PricingStopped e) {
+            // The best so far stands.
+        }
+        return best;
+    }
+
+    private void raise(int steps, BooleanSupplier stop, LongConsumer raised) {
         double[] prices = new double[scale.length];
         double[] step = new double[scale.length];
         begin(prices);
@@ -62,7 +72,6 @@ final class Subgradient {
                 now = Certificate.of(demand, best.prices().clone(), oracle);
             }
         }
-        return best;
     }
 
     private void begin(double[] prices) {

@@ -23,6 +23,7 @@ public final class Oracle {
     private final WoodWorth[] woods;
     private final int[] woodOf; // woodOf[k]: of board kind k, or -1
     private final int[] placeIn; // its place there
+    private BooleanSupplier abort = () -> false;
 
     /** Builds the tables for a job. */
     public Oracle(JobNumbers numbers) {
@@ -44,12 +45,17 @@ public final class Oracle {
         Arrays.fill(woodOf, -1);
         for (int w = 0; w < woods.length; w++) {
             Wood wood = all.get(w);
-            woods[w] = new WoodWorth(wood, kinds, coins, charges);
+            woods[w] = new WoodWorth(wood, kinds, coins, charges, () -> abort.getAsBoolean());
             for (int i = 0; i < wood.boardKinds.length; i++) {
                 woodOf[wood.boardKinds[i]] = w;
                 placeIn[wood.boardKinds[i]] = i;
             }
         }
+    }
+
+    /** From now on breaks a pricing off with {@link PricingStopped} as soon as that says so; it is asked very often. */
+    public void abortWhen(BooleanSupplier abort) {
+        this.abort = abort;
     }
 
     /** Reckons every board at those prices, one for each kind of parts, in coins, none below zero. */

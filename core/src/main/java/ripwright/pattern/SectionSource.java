@@ -3,15 +3,18 @@ package ripwright.pattern;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.function.BooleanSupplier;
 
 /** The strips and sections of one wood at given prices. */
 final class SectionSource {
     private final Wood wood;
     private final StripWorth[] strips; // of each width
     private final SectionWorth sections;
+    private final BooleanSupplier abort;
 
-    SectionSource(Wood wood, Kinds kinds, Charges charges, BoardShape[] shapes) {
+    SectionSource(Wood wood, Kinds kinds, Charges charges, BoardShape[] shapes, BooleanSupplier abort) {
         this.wood = wood;
+        this.abort = abort;
         int[] wanted = new int[kinds.parts()];
         for (int k = 0; k < wanted.length; k++) wanted[k] = kinds.wanted(k);
         strips = new StripWorth[wood.widths.length];
@@ -19,11 +22,14 @@ final class SectionSource {
             strips[v] = FewBlanks.suit(wood, v, wanted, charges)
                     ? FewBlanks.of(wood, v, wanted, charges)
                     : new ManyBlanks(wood, v, charges);
-        sections = new SectionWorth(wood, charges, strips, shapes);
+        sections = new SectionWorth(wood, charges, strips, shapes, abort);
     }
 
     void price(long[] prices, int[] most) {
-        for (StripWorth strip : strips) strip.price(prices, most);
+        for (StripWorth strip : strips) {
+            if (abort.getAsBoolean()) throw new PricingStopped();
+            strip.price(prices, most);
+        }
         sections.price();
     }
 

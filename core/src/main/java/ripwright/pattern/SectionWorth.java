@@ -1,6 +1,7 @@
 package ripwright.pattern;
 
 import java.util.Arrays;
+import java.util.function.BooleanSupplier;
 
 /**
  * What the best section of each length is worth on each of a wood's boards: a knapsack of strips over the width, reckoned
@@ -11,6 +12,7 @@ final class SectionWorth {
     private final Charges charges;
     private final StripWorth[] strips; // of each width
     private final BoardShape[] shapes;
+    private final BooleanSupplier abort;
     private final boolean everyLength; // whether a section may be worth more only because it is longer
     private final long[][] worth; // worth[i][t]: of the best section t ticks long on board i, once reckoned
     private int only = -1; // the one board to be reckoned; -1: all
@@ -22,7 +24,8 @@ final class SectionWorth {
     private final long[] within; // within[i]: or to less
     private final StripPasses passes;
 
-    SectionWorth(Wood wood, Charges charges, StripWorth[] strips, BoardShape[] shapes) {
+    SectionWorth(Wood wood, Charges charges, StripWorth[] strips, BoardShape[] shapes, BooleanSupplier abort) {
+        this.abort = abort;
         this.wood = wood;
         this.charges = charges;
         this.strips = strips;
@@ -97,6 +100,7 @@ final class SectionWorth {
     }
 
     private void reckon(int t) {
+        if (abort.getAsBoolean()) throw new PricingStopped();
         fill(t);
         if (only >= 0) worth[only][t] = ofBoard(only, t);
         else for (int i = 0; i < shapes.length; i++) worth[i][t] = ofBoard(i, t);

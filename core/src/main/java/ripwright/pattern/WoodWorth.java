@@ -12,6 +12,7 @@ final class WoodWorth {
     private final Wood wood;
     private final Kinds kinds;
     private final Charges charges;
+    private final BooleanSupplier abort;
     private final SectionSource source;
     private final BoardWorth[] boards; // of those that are not ripped
     private final int[] rippedWidth; // rippedWidth[i]: the width's place in wood.widths; -1: none, or not ripped
@@ -21,14 +22,15 @@ final class WoodWorth {
     private SectionSource[] sources = {}; // for layouts within the bill, once one is asked for
     private Taken[] taken = {};
 
-    WoodWorth(Wood wood, Kinds kinds, Coins coins, Charges charges) {
+    WoodWorth(Wood wood, Kinds kinds, Coins coins, Charges charges, BooleanSupplier abort) {
         this.wood = wood;
         this.kinds = kinds;
         this.charges = charges;
+        this.abort = abort;
         int n = wood.boards.length;
         shapes = new BoardShape[n];
         for (int i = 0; i < n; i++) shapes[i] = new BoardShape(wood, wood.boards[i], charges, coins);
-        source = new SectionSource(wood, kinds, charges, shapes);
+        source = new SectionSource(wood, kinds, charges, shapes, abort);
         boards = new BoardWorth[n];
         rippedWidth = new int[n];
         worth = new long[n];
@@ -70,7 +72,7 @@ final class WoodWorth {
             sources = new SectionSource[3];
             taken = new Taken[3];
             for (int s = 0; s < 3; s++) {
-                sources[s] = new SectionSource(wood, kinds, charges, shapes);
+                sources[s] = new SectionSource(wood, kinds, charges, shapes, abort);
                 taken[s] = new Taken(wood, sources[s].sections(), shapes[i]);
             }
         }

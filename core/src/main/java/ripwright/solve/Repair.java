@@ -33,6 +33,8 @@ final class Repair {
     private final JobNumbers numbers;
     private final Map<Integer, Recut> shortened = new HashMap<>(); // by test blanks
 
+    private int recuts;
+
     Repair(JobNumbers numbers) {
         this.numbers = numbers;
     }
@@ -43,6 +45,11 @@ final class Repair {
         Champion kept = filled(proved(answer, true, random), random);
         Champion barred = filled(proved(answer, false, random), random);
         return barred.betterThan(kept) ? barred : kept;
+    }
+
+    /** How many boards it has cut again so far. */
+    int recuts() {
+        return recuts;
     }
 
     /** Whether there is nothing for it to do. */
@@ -152,6 +159,7 @@ final class Repair {
     }
 
     private Champion recut(Champion now, int board, Recut recut, SplittableRandom random) {
+        recuts++;
         @Nullable PricedLayout[] layouts = now.layouts().clone();
         layouts[board] = null;
         PricedLayout layout = priced(recut.cut(List.of(board), missing(layouts), random)[0]);

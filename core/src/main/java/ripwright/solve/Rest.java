@@ -3,9 +3,9 @@ package ripwright.solve;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.function.BooleanSupplier;
 import ripwright.bill.Part;
 import ripwright.bound.Floor;
+import ripwright.bound.Patience;
 import ripwright.bound.Proof;
 import ripwright.job.Job;
 import ripwright.measure.Money;
@@ -35,12 +35,12 @@ record Rest(JobNumbers whole, List<Integer> parts, List<Integer> boards, int[] m
      * The cheapest layouts that make all that is missing, as far as the proof comes; none when it finds none that cost less
      * than {@code most} millionths together, or a part is tied to certain boards.
      */
-    List<PricedLayout> cheapest(long most, BooleanSupplier enough) {
+    List<PricedLayout> cheapest(long most, Patience enough) {
         if (boards.isEmpty() || parts.isEmpty() || tied()) return List.of();
-        Floor floor = Floor.ofWholeBill(new JobNumbers(job()), enough);
+        Floor floor = Floor.ofWholeBill(new JobNumbers(job()), enough, enough.mustEnd(), raised -> {});
         Money known = Money.of(BigDecimal.valueOf(most, 6));
         if (floor.value().compareTo(known) >= 0) return List.of();
-        return new Proof(floor, enough)
+        return new Proof(floor, enough, enough.mustEnd())
                 .under(known).layouts().stream().map(this::inWhole).toList();
     }
 

@@ -32,6 +32,7 @@ public final class Search {
     public record Effort(long seed, int threads, long mostRecuts, int patience, int movesPerBlank) {}
 
     private static final int BEGUN_AGAIN = 8; // greedy answers to repair where the one that was found is not sound
+    private static final int MOST_RECUTS_LATE = 1_200; // to repair by, once the time is over
     private static final int MOST_HELD_BACK = 16; // boards, each in an answer of its own
     private static final int MOST_PARTS_BEGUN_AGAIN = 150; // which is quick for so many parts
 
@@ -105,21 +106,26 @@ public final class Search {
         SplittableRandom random = new SplittableRandom(effort.seed());
         Champion best = repair.repaired(found, random);
         if (repair.sound(best)) return best;
-        for (Champion begun : beginnings(start, random)) {
-            Champion other = repair.repaired(begun, random);
+        for (Supplier<Champion> begun : beginnings(start, random)) {
+            if (stop.getAsBoolean() && repair.recuts() > MOST_RECUTS_LATE) break;
+            Champion other = repair.repaired(begun.get(), random);
             if (other.betterThan(best)) best = other;
         }
         return best;
     }
 
-    /** Greedy answers: the one there is, some more, and some that hold back a board for test wood. */
-    private List<Champion> beginnings(Champion start, SplittableRandom random) {
-        List<Champion> beginnings = new ArrayList<>(List.of(start));
+    /** Greedy answers: the one there is, then by turns another and one that holds back a board for test wood. */
+    private List<Supplier<Champion>> beginnings(Champion start, SplittableRandom random) {
+        List<Supplier<Champion>> beginnings = new ArrayList<>();
+        beginnings.add(() -> start);
         if (wanted() > MOST_PARTS_BEGUN_AGAIN) return beginnings;
         Greedy greedy = new Greedy(workbench, stop);
-        for (int i = 0; i < BEGUN_AGAIN; i++) beginnings.add(greedy.one(random.split()));
         int held = workbench.numbers().proving().wanted() ? Math.min(MOST_HELD_BACK, start.layouts().length) : 0;
-        for (int b = 0; b < held; b++) beginnings.add(greedy.holdingBack(b, random.split()));
+        for (int i = 0; i < Math.max(BEGUN_AGAIN, held); i++) {
+            int board = i;
+            if (i < BEGUN_AGAIN) beginnings.add(() -> greedy.one(random.split()));
+            if (i < held) beginnings.add(() -> greedy.holdingBack(board, random.split()));
+        }
         return beginnings;
     }
 

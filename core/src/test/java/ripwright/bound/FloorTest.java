@@ -9,6 +9,7 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
 import java.util.SplittableRandom;
+import java.util.concurrent.atomic.AtomicInteger;
 import java.util.stream.IntStream;
 import java.util.stream.LongStream;
 import org.apache.commons.numbers.fraction.BigFraction;
@@ -278,6 +279,33 @@ class FloorTest {
         Money patient = Floor.ofWholeBill(new JobNumbers(job), () -> false).value();
         assertThat(hasty.value()).isGreaterThan(BigFraction.ZERO);
         assertThat(hasty).isLessThan(patient);
+    }
+
+    /** Wherever it is broken off, in the middle of a pricing too, what it has by then is a floor. */
+    @Test
+    void broken_off_it_is_no_higher_than_when_it_is_found() {
+        AtomicInteger higherThanNothing = new AtomicInteger();
+        Seeds.each(60, (random, size) -> {
+            JobNumbers numbers = new JobNumbers(RandomJobs.growing(random, size));
+            AtomicInteger asked = new AtomicInteger();
+            Money found = Floor.ofWholeBill(
+                            numbers,
+                            () -> false,
+                            () -> {
+                                asked.incrementAndGet();
+                                return false;
+                            },
+                            raised -> {})
+                    .value();
+            for (int after : new int[] {0, 1, random.nextInt(asked.get() + 1), asked.get() - 1}) {
+                AtomicInteger left = new AtomicInteger(after);
+                Floor floor = Floor.ofWholeBill(numbers, () -> false, () -> left.getAndDecrement() <= 0, raised -> {});
+                assertThat(floor.value()).isLessThanOrEqualTo(found);
+                assertThat(floor.layouts().size()).isLessThanOrEqualTo(asked.get());
+                if (floor.value().compareTo(Money.ZERO) > 0) higherThanNothing.incrementAndGet();
+            }
+        });
+        assertThat(higherThanNothing).hasValueGreaterThan(20);
     }
 
     @Test
