@@ -18,6 +18,7 @@ import ripwright.measure.BoardFeet;
 import ripwright.measure.Length;
 import ripwright.measure.Money;
 import ripwright.measure.Name;
+import ripwright.measure.OnePlace;
 import ripwright.measure.Unit;
 import ripwright.saw.Labor;
 import ripwright.saw.Saw;
@@ -88,8 +89,35 @@ public record Job(
         boards(rack, prices, ids(stack, "stack"), "rack", problems);
         parts(parts, problems);
         boardsOfParts(boards(stack, rack), parts, problems);
+        readable(boards(stack, rack), stack.size(), units, problems);
+        readable(parts, units, problems);
         if (problems.isEmpty()) money(boards(stack, rack), prices, parts, labor, problems);
         if (!problems.isEmpty()) throw new WrongJobException(problems);
+    }
+
+    private static void readable(List<Board> boards, int inStack, Unit units, List<Problem> problems) {
+        for (int i = 0; i < boards.size(); i++) {
+            Board board = boards.get(i);
+            String here = i < inStack ? "stack[" + i + "]" : "rack[" + (i - inStack) + "]";
+            readable(here + ".length", board.length(), units, problems);
+            readable(here + ".width", board.width().min(board.widthAtFarEnd()), units, problems);
+        }
+    }
+
+    private static void readable(List<Part> parts, Unit units, List<Problem> problems) {
+        for (int i = 0; i < parts.size(); i++) {
+            readable("parts[" + i + "].length", parts.get(i).length(), units, problems);
+            readable("parts[" + i + "].width", parts.get(i).width(), units, problems);
+        }
+    }
+
+    /** Where a piece begins and ends must be two places to whoever reads the plan. */
+    private static void readable(String field, Length size, Unit units, List<Problem> problems) {
+        if (!OnePlace.are(0, size.nanometers())) return;
+        problems.add(new Problem(
+                field,
+                text(size, units) + " is too small to be read off a plan, which tells places apart that are more than "
+                        + text(new Length(OnePlace.NANOMETERS), units) + " from one another."));
     }
 
     /** Programs reckon in whole millionths of the currency, which must not overflow. */

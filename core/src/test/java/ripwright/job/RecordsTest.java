@@ -106,6 +106,17 @@ class RecordsTest {
     }
 
     @Test
+    void what_is_no_longer_than_a_reader_can_tell_apart_is_refused() {
+        JobBuilder tiny = new JobBuilder("tiny")
+                .stack(JobBuilder.maple("a", "12", "0.0005"))
+                .parts(JobBuilder.part("rail", 1, "20", "0.0002"));
+        assertThatThrownBy(tiny::build)
+                .hasMessageContaining("0.0005 in is too small to be read off a plan, which tells places apart that are"
+                        + " more than 0.0005 in from one another.")
+                .hasMessageContaining("0.0002 in is too small to be read off a plan");
+    }
+
+    @Test
     void ten_million_parts_are_too_many() {
         Part many = Part.of("p", Length.inches("9"), Length.inches("2"), THICK)
                 .count(10_000_000)

@@ -27,6 +27,9 @@ public final class OddJobs {
     /** Nanometers by which a part falls short of a board: around half a thousandth of an inch, which is a reader's tolerance. */
     private static final long[] SLIVERS = {0, 1, 100, 12_699, 12_700, 12_701, 25_400, 3_175_000};
 
+    /** The least size that a job may have, and more. */
+    private static final long READABLE = 25_400;
+
     private static final double[] SCALES = {1.0 / 512, 1.0 / 16, 1, 1, 1, 1, 1, 4, 16};
 
     private OddJobs() {}
@@ -115,14 +118,14 @@ public final class OddJobs {
 
     private static Length shortOf(SplittableRandom random, Length size) {
         long sliver = SLIVERS[random.nextInt(SLIVERS.length)];
-        return new Length(Math.max(1, size.nanometers() - sliver));
+        return new Length(Math.max(READABLE, size.nanometers() - sliver));
     }
 
     /** As it is, or as somebody else would write it down: to the tenth of a millimeter, to a 1024th, to a ten thousandth. */
     private static Length length(SplittableRandom random, Length length) {
         long[] grids = {1, 100_000, 24_804, 2_540};
         long grid = grids[random.nextInt(grids.length)];
-        return new Length(Math.max(1, length.nanometers() / grid) * grid);
+        return new Length(Math.max(READABLE, length.nanometers() / grid * grid));
     }
 
     private static Saw saw(SplittableRandom random, Saw saw, double scale, Length test) {
@@ -148,6 +151,6 @@ public final class OddJobs {
 
     private static Length scaled(Length length, double scale) {
         long nanometers = Math.round(length.nanometers() * scale);
-        return new Length(length.isZero() ? 0 : Math.max(1, Math.min(nanometers, Length.LONGEST.nanometers())));
+        return new Length(length.isZero() ? 0 : Math.max(READABLE, Math.min(nanometers, Length.LONGEST.nanometers())));
     }
 }
