@@ -12,6 +12,7 @@ import ripwright.job.Problem;
 import ripwright.plan.Plan;
 import ripwright.plan.Step;
 import ripwright.plan.Step.Does;
+import ripwright.plan.TestBlank;
 
 /** The steps a report calls done: they are the plan's, and each has behind it those without which it cannot be done. */
 final class DoneSteps {
@@ -73,12 +74,23 @@ final class DoneSteps {
         if (maker != null) needed.add(maker);
         pieces.sectionOf(step.piece()).ifPresent(section -> earlier(step, section.id(), EnumSet.of(Does.MILL), needed));
         if (AFTER_PREPARING.contains(step.does())) earlier(step, step.piece(), PREPARING, needed);
+        if (step.does() == Does.TEST) step.setting().ifPresent(setting -> allThatProve(setting, step, needed));
         for (Step before : needed)
             if (!done.containsKey(before.n()))
                 problem(
                         place,
                         "step " + step.n() + " is done to " + step.piece() + " after step " + before.n()
                                 + ", which is not reported. Report it too, or leave step " + step.n() + " out.");
+    }
+
+    /** A test counts for all test blanks that prove its setting, so all are there, not only the one it names. */
+    private void allThatProve(String setting, Step step, Set<Step> needed) {
+        for (TestBlank blank : pieces.plan().testBlanks()) {
+            if (!blank.proves().contains(setting)) continue;
+            Step maker = makers.get(blank.id());
+            if (maker != null && maker.n() < step.n()) needed.add(maker);
+            earlier(step, blank.id(), PREPARING, needed);
+        }
     }
 
     private void earlier(Step step, String piece, Set<Does> kinds, Set<Step> needed) {

@@ -22,11 +22,14 @@ import ripwright.plan.Plan;
 import ripwright.plan.Shortage;
 import ripwright.plan.Step;
 import ripwright.plan.Step.Does;
+import ripwright.plan.TestBlank;
 import ripwright.saw.Saw;
 import ripwright.saw.TestRip;
 import ripwright.stock.Board;
 import ripwright.stock.Defect;
+import ripwright.stock.History;
 import ripwright.stock.Species;
+import ripwright.testing.JobBuilder;
 
 /**
  * A board 3 3/4 in wide and 50 in long gives a strip of 2 in for two rails and one of 1 1/2 in for two cleats, with 1/8 in to
@@ -278,6 +281,42 @@ class ResumeTest {
                         "done[0]: step " + rip
                                 + " is done to ash/1 after step 1, which is not reported. Report it too, or leave"
                                 + " step " + rip + " out."));
+    }
+
+    /** A test counts as done on both its blanks. One comes off each offcut; the breakdown of the second is not reported. */
+    @Test
+    void a_test_whose_second_blank_is_not_there_is_told() {
+        Job job = new JobBuilder("Shelf")
+                .testRip(new TestRip(in("12"), 2))
+                .stack(JobBuilder.maple("ash", "2", "20"))
+                .rack(List.of(offcut("t1"), offcut("t2")))
+                .parts(JobBuilder.part("rail", 1, "20", "2"))
+                .build();
+        Plan plan = planned(job);
+        Step test = plan.steps().stream()
+                .filter(step -> step.does() == Does.TEST)
+                .findFirst()
+                .orElseThrow();
+        String second = plan.testBlanks().stream()
+                .map(TestBlank::id)
+                .filter(blank -> !blank.equals(test.piece()))
+                .findFirst()
+                .orElseThrow();
+        int maker = plan.steps().stream()
+                .filter(step -> step.makes().contains(second))
+                .findFirst()
+                .orElseThrow()
+                .n();
+        List<Integer> done = new ArrayList<>();
+        for (int n = 1; n <= test.n(); n++) if (n != maker) done.add(n);
+        assertThatThrownBy(() -> new Resume(job, plan, report(done)))
+                .hasMessage("done[" + (done.size() - 1) + "]: step " + test.n() + " is done to " + test.piece()
+                        + " after step " + maker + ", which is not reported. Report it too, or leave step " + test.n()
+                        + " out.");
+    }
+
+    private static Board offcut(String id) {
+        return JobBuilder.maple(id, "3", "12").onRack(History.UNKNOWN).build();
     }
 
     @Test
