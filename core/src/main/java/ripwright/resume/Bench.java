@@ -163,7 +163,7 @@ final class Bench {
             if (held.stream().noneMatch(piece -> piece.name().equals(blank.id()))) testBlank(blank); // a whole piece
             for (Held piece : List.copyOf(held))
                 if (piece.name().equals(blank.id()))
-                    replace(piece, whole -> whole.with(cutDown(whole.wood(), pieces.exactWidth(width))));
+                    replace(piece, whole -> whole.with(cutDown(whole.wood(), width.nanometers())));
         }
     }
 
@@ -188,7 +188,7 @@ final class Bench {
             Held rest = named(Kind.SECTION, section.id());
             held.remove(rest);
             boolean last = strip.equals(section.strips().get(section.strips().size() - 1));
-            rip(section, strip.id(), rest, pieces.exactWidth(strip.width()), last);
+            rip(section, strip.id(), rest, strip.width().nanometers(), last);
         }
     }
 

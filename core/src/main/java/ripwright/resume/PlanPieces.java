@@ -3,7 +3,6 @@ package ripwright.resume;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.NavigableSet;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
@@ -20,7 +19,7 @@ import ripwright.plan.TestBlank;
 import ripwright.replay.TestBlankPlaces;
 import ripwright.stock.Board;
 
-/** Everything a plan names, by its id, and the sizes it means where its file has six decimals of them. */
+/** Everything a plan names, by its id. */
 final class PlanPieces {
     private final Job job;
     private final Plan plan;
@@ -35,7 +34,6 @@ final class PlanPieces {
     private final Map<String, Offcut> offcuts = new HashMap<>();
     private final Map<String, Setting> settings = new HashMap<>();
     private final TestBlankPlaces places;
-    private final TreeSet<Long> widths = new TreeSet<>(); // of blanks, as the bill has them
 
     PlanPieces(Job job, Plan plan) {
         this.job = job;
@@ -46,7 +44,6 @@ final class PlanPieces {
         plan.offcuts().forEach(offcut -> offcuts.put(offcut.id(), offcut));
         plan.settings().forEach(setting -> settings.put(setting.id(), setting));
         places = new TestBlankPlaces(job, plan);
-        job.parts().forEach(part -> widths.add(part.blankWidth().nanometers()));
     }
 
     private void add(CutBoard cut) {
@@ -134,19 +131,10 @@ final class PlanPieces {
         return ids;
     }
 
-    /** A strip's width, exactly as the bill has it, where the file rounded it. */
-    long exactWidth(Length width) {
-        return exact(width.nanometers(), widths);
-    }
-
     /** What a section gives up at its edge, exactly as it is due, where the file rounded it. */
     long exactLoss(Length loss, long due) {
-        return exact(loss.nanometers(), new TreeSet<>(Set.of(due)));
-    }
-
-    private long exact(long printed, NavigableSet<Long> meant) {
+        long printed = loss.nanometers();
         long off = job.units().nanometers() / 1_000_000; // as much as two roundings to six decimals come to
-        Long near = meant.ceiling(printed - off);
-        return near != null && near <= printed + off ? near : printed;
+        return Math.abs(printed - due) <= off ? due : printed;
     }
 }

@@ -38,7 +38,7 @@ public final class Resume {
      */
     public Resume(Job job, Plan plan, Report report) {
         this.job = job;
-        pieces = new PlanPieces(job, plan);
+        pieces = new PlanPieces(job, new AsMeant(job, plan).plan());
         bench = new Bench(job, pieces);
         List<Problem> problems = new ArrayList<>();
         if (!report.job().equals(plan.job()))
