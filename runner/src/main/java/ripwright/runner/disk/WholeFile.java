@@ -1,6 +1,8 @@
 package ripwright.runner.disk;
 
 import java.io.IOException;
+import java.nio.file.FileSystemException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Objects;
 
@@ -21,6 +23,8 @@ public final class WholeFile {
 
     /** Puts those bytes in its place, on the disk when this returns. */
     public void write(byte[] bytes) throws IOException {
+        if (Files.exists(file) && !Files.isRegularFile(file) && !Files.isDirectory(file))
+            throw new FileSystemException(file.toString(), null, "this is a pipe or a device; it must be a file");
         Path folder = Objects.requireNonNull(file.getParent());
         Path beside = folder.resolve(
                 "." + file.getFileName() + "." + ProcessHandle.current().pid() + ".tmp");

@@ -45,6 +45,8 @@ final class OpenRack implements AutoCloseable {
     static OpenRack open(RackFiles files, Disk disk) throws IOException, WrongInputException, RefusedException {
         if (Files.isDirectory(files.rack()))
             throw new RefusedException(files.rack() + " is a directory; a rack is a file.");
+        if (Files.exists(files.rack()) && !Files.isRegularFile(files.rack()))
+            throw new RefusedException(files.rack() + " is a pipe or a device; a rack is a file.");
         Path folder = Objects.requireNonNull(files.rack().getParent());
         if (Files.notExists(folder))
             throw new RefusedException("There is no folder " + folder + ". Make it, or name another rack.");

@@ -53,4 +53,14 @@ class WholeFileTest {
         assertThat(Files.getPosixFilePermissions(folder.resolve("plan")))
                 .isEqualTo(Files.getPosixFilePermissions(plain));
     }
+
+    @Test
+    void a_device_is_not_replaced_by_a_file() throws IOException {
+        Path device = Files.createSymbolicLink(folder.resolve("report.json"), Path.of("/dev/full"));
+        assertThatThrownBy(() -> new WholeFile(device).write(new byte[] {1}))
+                .isInstanceOf(IOException.class)
+                .hasMessage(device + ": this is a pipe or a device; it must be a file");
+        assertThat(device).isSymbolicLink();
+        assertThat(files()).isEqualTo(1);
+    }
 }
