@@ -1,5 +1,7 @@
 package ripwright.runner.cli;
 
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
 import java.time.Clock;
 import java.time.ZoneId;
 import java.util.function.BiFunction;
@@ -50,6 +52,8 @@ public final class Ripwright implements Runnable {
                 .addSubcommand(new StartCommand(terminal))
                 .addSubcommand(new CompletionCommand(terminal))
                 .addSubcommand(new CommandLine.HelpCommand())
+                .registerConverter(Path.class, Ripwright::path)
+                .setExpandAtFiles(false) // @name is a name like any other, not a file whose words are options
                 .setOut(terminal.out())
                 .setErr(terminal.err())
                 .setUsageHelpWidth(100)
@@ -61,6 +65,16 @@ public final class Ripwright implements Runnable {
         commands.getSubcommands()
                 .values()
                 .forEach(command -> command.getCommandSpec().version("ripwright " + version));
+    }
+
+    /** A blank one is a variable that is not set more likely than the working folder. */
+    private static Path path(String text) {
+        if (text.isEmpty()) throw new CommandLine.TypeConversionException("a blank path; the working folder is .");
+        try {
+            return Path.of(text);
+        } catch (InvalidPathException e) {
+            throw new CommandLine.TypeConversionException("this is no path: " + e.getReason());
+        }
     }
 
     /** Runs one command and answers its exit code. */

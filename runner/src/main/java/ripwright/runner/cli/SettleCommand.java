@@ -8,6 +8,7 @@ import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
+import ripwright.measure.Name;
 import ripwright.measure.Unit;
 import ripwright.runner.disk.Disk;
 import ripwright.runner.rack.Settled;
@@ -84,6 +85,12 @@ final class SettleCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
+        try {
+            day.ifPresent(text -> Name.require("day", text));
+        } catch (IllegalArgumentException e) {
+            terminal.err().println("--day: " + e.getMessage() + " Nothing was booked.");
+            return ExitCode.BAD_INPUT.number();
+        }
         return new AtTheDesk(terminal, plan, rack, "nothing was booked")
                 .run(
                         disk,

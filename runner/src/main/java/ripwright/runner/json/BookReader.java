@@ -16,6 +16,7 @@ import ripwright.stock.Board;
 /** Reads books. */
 public final class BookReader {
     private static final Kind<String> DIGEST = Names.of("digest");
+    private static final Kind<String> TEXT = Kinds.of("text", "", value -> value.text());
 
     private BookReader() {}
 
@@ -51,13 +52,13 @@ public final class BookReader {
         List<Board> entered = fields.required("entered", Kinds.list(offcut));
         return new Booked(
                 fields.required("job", Names.of("job's name")),
-                fields.required("file", Names.of("name of a plan's file")),
+                fields.required("file", TEXT), // whatever a system lets files be called
                 fields.required("plan", DIGEST),
                 fields.required("on", Names.of("day")),
                 new Settlement(cut, took, entered),
                 fields.optional("before", DIGEST),
                 fields.required("after", DIGEST),
-                fields.optional("writtenBefore", Kinds.of("text", "", value -> value.text())),
+                fields.optional("writtenBefore", TEXT),
                 fields.required("left", DIGEST));
     }
 }

@@ -224,4 +224,12 @@ class DeskTest extends AtADesk {
         assertThat(real).content().contains("2026-10-01");
         assertThat(folder.resolve("elsewhere/shelf.book.json")).exists();
     }
+
+    @Test
+    void a_plan_is_booked_and_taken_back_whatever_its_file_is_called() throws Exception {
+        ShopFolder shop = ShopFolder.planned(folder.resolve("shop"), ShopFolder.RACK, ShopFolder.JOB);
+        Path plan = shop.plan("coats\n", ShopFolder.JOB);
+        shop.settle(plan, Disk.REAL);
+        assertThat(new Desk(shop.rack(), Disk.REAL).unsettle(plan).settlement()).isPresent();
+    }
 }
