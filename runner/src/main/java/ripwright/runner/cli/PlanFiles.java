@@ -2,7 +2,6 @@ package ripwright.runner.cli;
 
 import java.io.IOException;
 import java.nio.file.AccessDeniedException;
-import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.NotDirectoryException;
@@ -13,6 +12,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import ripwright.runner.csv.PlanTables;
+import ripwright.runner.disk.Trouble;
 import ripwright.runner.disk.WholeFile;
 
 /** The two files that come of a job. */
@@ -53,6 +53,11 @@ final class PlanFiles {
                         + ". Rename one, or plan them apart.");
         }
         return Optional.empty();
+    }
+
+    /** Where all of them go. */
+    Path folder() {
+        return folder.toAbsolutePath();
     }
 
     /** Where a file with that ending goes, as in {@code .trial.svg}. */
@@ -123,9 +128,6 @@ final class PlanFiles {
 
     /** Why something could not be written, in plain words. */
     static String reason(IOException e) {
-        if (e instanceof NotDirectoryException) return e.getMessage() + " is not a directory";
-        if (e instanceof AccessDeniedException) return e.getMessage() + " may not be written to by this user";
-        if (e instanceof FileAlreadyExistsException) return e.getMessage() + " is in the way";
-        return String.valueOf(e.getMessage());
+        return new Trouble(e).words();
     }
 }
