@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
@@ -24,6 +25,7 @@ import ripwright.SharedPlanner;
 import ripwright.job.Job;
 import ripwright.plan.Plan;
 import ripwright.runner.csv.PlanTables;
+import ripwright.runner.disk.Leftovers;
 import ripwright.runner.disk.WholeFile;
 import ripwright.runner.tree.WrongInputException;
 
@@ -173,12 +175,22 @@ final class PlanCommand implements Callable<Integer> {
         List<JobFile> files = JobFile.all(jobs);
         Optional<String> clash = PlanFiles.clash(files, out).or(() -> spreadsheets.clash(files.size()));
         if (clash.isPresent()) return refused(clash.get());
+        clearLeftovers(files);
         if (sharing != null) return shared(files, sharing);
         boolean alone = files.size() == 1 && !Files.isDirectory(jobs.get(0)) && report.isEmpty();
         if (tables.asked() && !alone) return refused("--tables goes with one job and no --report; plan these apart.");
         if (spreadsheets.given() && !alone)
             return refused("--stack and --parts go with one job and no --report; plan these apart.");
         return (alone ? one(files.get(0)) : many(files)).number();
+    }
+
+    /** What earlier runs were killed over, wherever this one writes. */
+    private void clearLeftovers(List<JobFile> files) {
+        List<Path> folders = new ArrayList<>();
+        for (JobFile file : files) folders.add(new PlanFiles(file, out).folder());
+        report.ifPresent(file -> folders.add(parent(file)));
+        out.ifPresent(folder -> folders.add(folder.toAbsolutePath()));
+        Leftovers.clear(folders);
     }
 
     /** What is wrong with the options as they stand together. */

@@ -24,6 +24,7 @@ import ripwright.resume.Report;
 import ripwright.resume.Resume;
 import ripwright.resume.Resumed;
 import ripwright.resume.WrongReportException;
+import ripwright.runner.disk.Leftovers;
 import ripwright.runner.disk.WholeFile;
 import ripwright.runner.json.JobReader;
 import ripwright.runner.json.JobWriter;
@@ -185,6 +186,7 @@ final class ResumeCommand implements Callable<Integer> {
     /** The plan last: where it is, the rest is too. */
     private void write(Resumed rest, RestSummary summary, Optional<Ending> ending) throws IOException {
         ResumedFiles files = ResumedFiles.after(plan, out);
+        Leftovers.clear(List.of(files.folder()));
         Job left = rest.job();
         boolean rack = !left.rack().isEmpty();
         if (rack) new WholeFile(files.rack()).write(RackWriter.bytes(new Rack(left.units(), left.rack())));

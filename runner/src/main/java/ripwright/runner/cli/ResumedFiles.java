@@ -56,6 +56,10 @@ final class ResumedFiles {
         return ENDINGS.stream().anyMatch(ending -> Files.exists(folder.resolve(stem + ending)));
     }
 
+    Path folder() {
+        return folder.toAbsolutePath();
+    }
+
     Path plan() {
         return folder.resolve(stem + ".plan.json");
     }

@@ -14,6 +14,7 @@ import picocli.CommandLine.Parameters;
 import ripwright.Options;
 import ripwright.job.Job;
 import ripwright.plan.Plan;
+import ripwright.runner.disk.Leftovers;
 import ripwright.runner.tree.WrongInputException;
 import ripwright.runner.trial.Comparison;
 import ripwright.runner.trial.ComparisonFiles;
@@ -123,6 +124,7 @@ final class TrialCommand implements Callable<Integer> {
     private ExitCode tried(Job job, TrialRequest request) throws InterruptedException, IOException {
         PlanFiles files = new PlanFiles(file, out);
         if (picture || tables.asked() || json) files.prepare();
+        Leftovers.clear(List.of(files.folder()));
         try (Interruption interruption = new Interruption()) {
             Comparison comparison = compared(job, request, interruption);
             if (!comparison.outcomes().isEmpty()) {

@@ -3,7 +3,6 @@ package ripwright.runner.disk;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Objects;
@@ -13,12 +12,13 @@ import ripwright.runner.tree.JsonOut;
 import ripwright.runner.tree.WrongInputException;
 
 /**
- * Changes several files so that in the end all are changed or none, wherever the power is cut. What is new is written
- * beside the files; then a note of what is to be moved where is put in its place, whole: that is the instant from which on
- * the change is made. Then the files are moved, and the note goes. Where a run finds the note of one before it, that one
- * was cut off after that instant, and what it left undone is done first. One run at a time: hold a {@link LockFile}.
+ * Changes several files so that in the end all are changed or none, wherever the power is cut. A note tells which files are
+ * about to change; what is new is written beside them; then a note that it is all there takes the place of the first, whole:
+ * that is the instant from which on the change is made. Then the files are moved, and the note goes. Where a run finds a note
+ * of one before it, that one was cut off: before that instant, what lies beside the files is cleared away, after it, what is
+ * left undone is done first. One run at a time: hold a {@link LockFile}.
  *
- * @see "Common practice: a redo log of one entry"
+ * @see "Common practice: an undo and a redo log of one entry"
  */
 public final class Changes {
     private final Path note;
@@ -34,43 +34,94 @@ public final class Changes {
 
     /** Makes all of them, or none when it fails; {@code what} is told to the run that has to finish it. */
     public void make(String what, List<Change> changes) throws IOException {
-        List<Note.Entry> entries = new ArrayList<>();
-        Set<Path> folders = new LinkedHashSet<>();
-        for (Change change : changes) {
-            if (change.isNone()) continue;
-            Path file = change.file().toAbsolutePath();
-            if (change.after().isPresent())
-                disk.write(beside(file), change.after().get());
-            entries.add(new Note.Entry(
-                    file, change.before().map(Digest::of), change.after().isPresent()));
-            folders.add(Objects.requireNonNull(file.getParent()));
+        List<Change> some = changes.stream().filter(change -> !change.isNone()).toList();
+        List<Note.Entry> entries = some.stream()
+                .map(change -> new Note.Entry(
+                        change.file().toAbsolutePath(),
+                        change.before().map(Digest::of),
+                        change.after().isPresent()))
+                .toList();
+        Note begun = new Note(what, entries, false);
+        Note made = new Note(what, entries, true);
+        try {
+            put(begun);
+            disk.keep(folder);
+            for (Change change : some)
+                if (change.after().isPresent())
+                    write(change.file().toAbsolutePath(), change.after().get());
+            keepFolders(begun);
+            put(made);
+        } catch (IOException | RuntimeException e) {
+            abandon(begun, e);
+            throw e;
         }
-        for (Path changed : folders) disk.keep(changed);
-        disk.write(beside(note), JsonOut.bytes(new Note(what, entries).writtenFrom(folder)));
-        disk.move(beside(note), note);
         disk.keep(folder);
-        carryOut(new Note(what, entries));
+        carryOut(made);
     }
 
-    /** Finishes what a run before was cut off in; tells what that was, if anything. */
+    private void put(Note written) throws IOException {
+        write(note, JsonOut.bytes(written.writtenFrom(folder)));
+        disk.move(beside(note), note);
+    }
+
+    /** What is new, beside the file; what fails is told of the file. */
+    private void write(Path file, byte[] bytes) throws IOException {
+        try {
+            disk.write(beside(file), bytes);
+        } catch (IOException e) {
+            throw new Trouble(e).with(file);
+        }
+    }
+
+    /** Where that fails too, the next run does it. */
+    private void abandon(Note begun, Exception why) {
+        try {
+            abandon(begun);
+        } catch (IOException e) {
+            why.addSuppressed(e);
+        }
+    }
+
+    /** As if it had never begun. The note goes last: as long as it is there, whatever else is left is known. */
+    private void abandon(Note begun) throws IOException {
+        for (Note.Entry entry : begun.entries()) if (entry.stays()) disk.delete(beside(entry.file()));
+        keepFolders(begun);
+        disk.delete(beside(note));
+        disk.delete(note);
+        disk.keep(folder);
+    }
+
+    /** Finishes what a run before was cut off in; tells what that was, if anything. What was only begun is cleared away. */
     public Optional<String> finish() throws IOException, WrongInputException {
-        if (Files.notExists(note)) return Optional.empty();
+        if (Files.notExists(note)) {
+            if (Files.exists(beside(note))) disk.delete(beside(note));
+            return Optional.empty();
+        }
         Note read = Note.read(note);
+        if (!read.made()) {
+            abandon(read);
+            return Optional.empty();
+        }
         for (Note.Entry entry : read.entries()) requireUntouched(entry);
         carryOut(read);
         return Optional.of(read.what());
     }
 
     private void carryOut(Note made) throws IOException {
-        Set<Path> folders = new LinkedHashSet<>();
         for (Note.Entry entry : made.entries()) {
             if (!entry.stays()) disk.delete(entry.file());
             else if (Files.exists(beside(entry.file()))) disk.move(beside(entry.file()), entry.file());
-            folders.add(Objects.requireNonNull(entry.file().getParent()));
         }
-        for (Path changed : folders) disk.keep(changed);
+        keepFolders(made);
         disk.delete(note);
         disk.keep(folder);
+    }
+
+    private void keepFolders(Note of) throws IOException {
+        Set<Path> folders = new LinkedHashSet<>();
+        for (Note.Entry entry : of.entries())
+            folders.add(Objects.requireNonNull(entry.file().getParent()));
+        for (Path changed : folders) disk.keep(changed);
     }
 
     /** What somebody wrote since, by hand, is not written over. */

@@ -17,8 +17,9 @@ import ripwright.runner.tree.WrongInputException;
  *
  * @param what what for
  * @param entries file by file
+ * @param made whether all that is new is there, so that the change counts as made
  */
-record Note(String what, List<Note.Entry> entries) {
+record Note(String what, List<Note.Entry> entries, boolean made) {
     private static final int FORMAT = 1;
     private static final Kind<String> TEXT = Kinds.of("text", "", value -> value.text());
 
@@ -36,6 +37,7 @@ record Note(String what, List<Note.Entry> entries) {
         return json -> {
             json.number("format", FORMAT);
             json.text("what", what);
+            json.flag("made", made);
             json.list("files", entries, entry -> {
                 Path file = entry.file();
                 json.text("file", folder.equals(file.getParent()) ? "" + file.getFileName() : file.toString());
@@ -55,7 +57,10 @@ record Note(String what, List<Note.Entry> entries) {
                         fields.required("stays", Kinds.flag())));
         Kind<Note> kind = ObjectKind.of("an object with format, what and files", fields -> {
             fields.required("format", Kinds.wholeInt(FORMAT, FORMAT));
-            return new Note(fields.required("what", TEXT), fields.required("files", Kinds.list(entry)));
+            return new Note(
+                    fields.required("what", TEXT),
+                    fields.required("files", Kinds.list(entry)),
+                    fields.optional("made", Kinds.flag(), true));
         });
         Optional<Note> read = new JsonFile(problems).value(note).map(kind::read);
         problems.throwIfAny();

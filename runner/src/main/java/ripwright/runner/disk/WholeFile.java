@@ -3,11 +3,14 @@ package ripwright.runner.disk;
 import java.io.IOException;
 import java.nio.file.FileSystemException;
 import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.Objects;
 
 /** A file that appears whole or not at all, whatever happens meanwhile: written beside its place, then moved there. */
 public final class WholeFile {
+    private static final int MOST_TRIES = 3;
+
     private final Path file;
     private final Disk disk;
 
@@ -25,16 +28,24 @@ public final class WholeFile {
     public void write(byte[] bytes) throws IOException {
         if (Files.exists(file) && !Files.isRegularFile(file) && !Files.isDirectory(file))
             throw new FileSystemException(file.toString(), null, "this is a pipe or a device; it must be a file");
-        Path folder = Objects.requireNonNull(file.getParent());
-        Path beside = folder.resolve(
-                "." + file.getFileName() + "." + ProcessHandle.current().pid() + ".tmp");
-        try {
-            disk.write(beside, bytes);
-            disk.move(beside, file);
-        } catch (IOException | RuntimeException e) {
-            disk.delete(beside);
-            throw e;
+        Path beside = Leftovers.beside(file);
+        for (int tries = 1; ; tries++) {
+            try {
+                disk.write(beside, bytes);
+                disk.move(beside, file);
+                break;
+            } catch (NoSuchFileException e) {
+                // Another machine may share the folder and know nothing of this process: it took the file for left
+                // over.
+                if (tries == MOST_TRIES) throw new Trouble(e).with(file);
+            } catch (IOException e) {
+                disk.delete(beside);
+                throw new Trouble(e).with(file);
+            } catch (RuntimeException | Error e) {
+                disk.delete(beside);
+                throw e;
+            }
         }
-        disk.keep(folder);
+        disk.keep(Objects.requireNonNull(file.getParent()));
     }
 }

@@ -68,6 +68,7 @@ class PowerCutIT {
             assertThat(end).isEqualTo(CutOff.KILLED);
             finish(command, shop);
             assertThat(shop.books()).isEqualTo(after);
+            assertThat(shop.leftovers()).isEmpty();
             instants++;
         }
         assertThat(instants).isGreaterThan(15);

@@ -39,4 +39,14 @@ class TroubleTest {
                 .isEqualTo("plans: Read-only file system");
         assertThat(words(new IOException("Input/output error"))).isEqualTo("Input/output error");
     }
+
+    @Test
+    void a_file_nobody_knows_is_told_by_the_one_it_was_to_become() {
+        Path sheet = Path.of("lockers.sheet.html");
+        String beside = Leftovers.beside(sheet).toString();
+        assertThat(words(new Trouble(new FileSystemException(beside, null, "No space left on device")).with(sheet)))
+                .isEqualTo("lockers.sheet.html: No space left on device");
+        assertThat(words(new Trouble(new AccessDeniedException(beside)).with(sheet)))
+                .isEqualTo("lockers.sheet.html may not be written to by this user");
+    }
 }

@@ -63,4 +63,19 @@ class WholeFileTest {
         assertThat(device).isSymbolicLink();
         assertThat(files()).isEqualTo(1);
     }
+
+    @Test
+    void one_that_another_run_takes_for_left_over_meanwhile_is_written_again() throws IOException {
+        int[] writes = {0};
+        Disk shared = new FullDisk(Integer.MAX_VALUE) {
+            @Override
+            public void write(Path file, byte[] bytes) throws IOException {
+                super.write(file, bytes);
+                if (++writes[0] == 1) Files.delete(file);
+            }
+        };
+        new WholeFile(folder.resolve("plan"), shared).write(new byte[] {1});
+        assertThat(folder.resolve("plan")).hasBinaryContent(new byte[] {1});
+        assertThat(writes[0]).isEqualTo(2);
+    }
 }

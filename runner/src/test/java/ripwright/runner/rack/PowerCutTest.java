@@ -92,12 +92,14 @@ class PowerCutTest {
             assertThat(e.reasons()).isEqualTo(List.of("This plan is booked already, on 2026-10-01."));
         }
         assertThat(shop.books()).isEqualTo(settled.books());
+        assertThat(shop.leftovers()).isEmpty();
         try {
             other.unsettle(Disk.REAL);
         } catch (RefusedException e) {
             assertThat(e.reasons()).isEqualTo(List.of("This plan is not booked."));
         }
         assertThat(other.books()).isEqualTo(open.books());
+        assertThat(other.leftovers()).isEmpty();
     }
 
     private void cutEverywhere(Work work, ShopFolder from) throws IOException, WrongInputException, RefusedException {

@@ -129,6 +129,13 @@ public final class ShopFolder {
         return files;
     }
 
+    /** Files that nobody asked for and nobody needs any more; the lock stays. */
+    public List<String> leftovers() {
+        return files().keySet().stream()
+                .filter(name -> (name.startsWith(".") && !name.equals(".rack.lock")) || name.contains("pending"))
+                .toList();
+    }
+
     /** What every file holds. */
     Map<String, String> files() {
         Map<String, String> files = new TreeMap<>();
