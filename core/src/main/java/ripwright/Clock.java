@@ -3,8 +3,8 @@ package ripwright;
 import java.math.BigDecimal;
 import java.time.Duration;
 import java.util.function.BooleanSupplier;
+import ripwright.internal.search.Workers;
 import ripwright.job.Job;
-import ripwright.solve.Workers;
 
 /** The time one planning may take, from its first moment on, and whether it was cancelled or its thread interrupted. */
 final class Clock {

@@ -8,23 +8,23 @@ import java.util.OptionalInt;
 import java.util.concurrent.Future;
 import java.util.function.BooleanSupplier;
 import org.jspecify.annotations.Nullable;
-import ripwright.bound.Floor;
+import ripwright.internal.bound.LowerBound;
+import ripwright.internal.geometry.Layout;
+import ripwright.internal.model.JobNumbers;
+import ripwright.internal.model.PricedLayout;
+import ripwright.internal.model.Restriction;
+import ripwright.internal.search.Incumbent;
+import ripwright.internal.search.Search;
+import ripwright.internal.search.Workers;
+import ripwright.internal.sequence.Sequencer;
+import ripwright.internal.sequence.Tidying;
+import ripwright.internal.testwood.NoTestWoodException;
 import ripwright.job.Job;
 import ripwright.measure.Length;
 import ripwright.measure.Money;
-import ripwright.pattern.JobNumbers;
-import ripwright.pattern.Layout;
-import ripwright.pattern.PricedLayout;
-import ripwright.pattern.Withheld;
 import ripwright.plan.Plan;
 import ripwright.plan.TestBlank;
 import ripwright.replay.Replay;
-import ripwright.sequence.NoTestWoodException;
-import ripwright.sequence.Sequencer;
-import ripwright.sequence.Tidying;
-import ripwright.solve.Champion;
-import ripwright.solve.Search;
-import ripwright.solve.Workers;
 
 /** One planning of one job, from the search to the replay. */
 final class Planning implements AutoCloseable {
@@ -43,8 +43,8 @@ final class Planning implements AutoCloseable {
     private final Workers workers;
     private final Clock clock;
     private final JobNumbers everything;
-    private final Underneath underneath;
-    private Withheld withheld = Withheld.NOTHING; // so that test rips have wood
+    private final LowerBoundKeeper underneath;
+    private Restriction withheld = Restriction.NOTHING; // so that test rips have wood
     private int rounds; // of all searches so far
     private boolean timeOver; // when the search ended
 
@@ -54,7 +54,7 @@ final class Planning implements AutoCloseable {
         workers = new Workers(threads(job.limits().threads()));
         clock = new Clock(job, options, workers);
         everything = new JobNumbers(job);
-        underneath = new Underneath(everything, clock, options, workers);
+        underneath = new LowerBoundKeeper(everything, clock, options, workers);
     }
 
     @Override
@@ -87,7 +87,7 @@ final class Planning implements AutoCloseable {
     }
 
     private Plan replayed() {
-        Champion best = best();
+        Incumbent best = best();
         while (true) {
             timeOver = clock.elapsed() >= clock.seconds();
             try {
@@ -107,28 +107,28 @@ final class Planning implements AutoCloseable {
     }
 
     /** The search's best, or what a proof finds if that is better; where settings are tested too, the search goes on from there. */
-    private Champion best() {
+    private Incumbent best() {
         boolean tested = everything.proving().wanted();
         boolean provable = underneath.provable();
-        Champion found = search(patience(), provable ? SEARCH_BEFORE_PROOF : 1).best();
+        Incumbent found = search(patience(), provable ? SEARCH_BEFORE_PROOF : 1).best();
         if (!provable) return found;
         if (clock.limited() && found.blanks() < underneath.wanted())
             return search(patience(), 1).best(found.layouts());
         double share = tested ? PROOF_OF_LESS : 1;
-        Champion proven =
+        Incumbent proven =
                 clock.limited() ? provenBeside(found, share) : workers.result(underneath.proven(found, share));
         if (!tested || proven.equals(found)) return proven;
-        Champion more = search(patience(), 1).best(proven.layouts());
+        Incumbent more = search(patience(), 1).best(proven.layouts());
         return more.betterThan(found) ? more : found;
     }
 
     /** The better of what a proof finds and of what one thread of the search finds beside it. */
-    private Champion provenBeside(Champion best, double share) {
-        Future<Champion> proof = underneath.proven(best, share);
+    private Incumbent provenBeside(Incumbent best, double share) {
+        Future<Incumbent> proof = underneath.proven(best, share);
         BooleanSupplier late = clock.until(clock.seconds() * share);
-        Champion searched = besideProof(best, () -> proof.isDone() || late.getAsBoolean());
+        Incumbent searched = besideProof(best, () -> proof.isDone() || late.getAsBoolean());
         if (best.betterThan(searched)) searched = best;
-        Champion found = workers.result(proof);
+        Incumbent found = workers.result(proof);
         return found.betterThan(searched) ? found : searched;
     }
 
@@ -136,7 +136,7 @@ final class Planning implements AutoCloseable {
      * Goes on from that answer. Where settings are tested it starts afresh as long as the job is small: wood for test blanks
      * is hard to free in an answer that is packed tight, and another may have some.
      */
-    private Champion besideProof(Champion best, BooleanSupplier end) {
+    private Incumbent besideProof(Incumbent best, BooleanSupplier end) {
         boolean afresh = everything.proving().wanted() && underneath.wanted() <= MOST_PARTS_AFRESH;
         long seed = job.limits().seed().orElse(0) + (afresh ? 1 : 0);
         Search search = search(everything, Integer.MAX_VALUE, OTHER_THREADS, seed, end);
@@ -165,7 +165,7 @@ final class Planning implements AutoCloseable {
     }
 
     /** The last resort where the sequence finds no test wood though the search did: no strip is ripped to that width. */
-    private Champion without(Champion answer, Length width) {
+    private Incumbent without(Incumbent answer, Length width) {
         withheld = withheld.withWidth(width);
         @Nullable PricedLayout[] standing = answer.layouts().clone();
         for (int b = 0; b < standing.length; b++) {
@@ -181,7 +181,7 @@ final class Planning implements AutoCloseable {
 
     /** Until that share of the time given is over. */
     private Search search(int patience, double share) {
-        JobNumbers numbers = withheld.equals(Withheld.NOTHING) ? everything : new JobNumbers(job, withheld);
+        JobNumbers numbers = withheld.equals(Restriction.NOTHING) ? everything : new JobNumbers(job, withheld);
         long seed = job.limits().seed().orElse(0);
         return search(numbers, patience, threads(job.limits().threads()), seed, clock.until(clock.seconds() * share));
     }
@@ -202,8 +202,8 @@ final class Planning implements AutoCloseable {
      * For the search to build on, unless recuts are counted. Where no time is given a round waits for it, so that the path of
      * the search does not hang on when it is found.
      */
-    private Optional<Floor> floor() {
-        if (options.mostRecuts() > 0 || !withheld.equals(Withheld.NOTHING)) return Optional.empty();
+    private Optional<LowerBound> floor() {
+        if (options.mostRecuts() > 0 || !withheld.equals(Restriction.NOTHING)) return Optional.empty();
         if (clock.limited()) return underneath.found();
         return ++rounds > ROUNDS_BESIDE_FLOOR ? Optional.of(underneath.awaited()) : Optional.empty();
     }
@@ -212,7 +212,7 @@ final class Planning implements AutoCloseable {
         return given.orElse(Math.min(MOST_THREADS, Runtime.getRuntime().availableProcessors()));
     }
 
-    private void tell(Champion champion) {
+    private void tell(Incumbent champion) {
         if (champion.blanks() == underneath.wanted()) underneath.reached(champion.cost());
         Progress progress = new Progress(
                 clock.duration(), champion.cost(), underneath.known(), champion.blanks(), underneath.wanted());

@@ -6,16 +6,16 @@ import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
+import ripwright.internal.geometry.Layout;
+import ripwright.internal.model.JobNumbers;
+import ripwright.internal.model.PricedLayout;
+import ripwright.internal.model.TestWoodCost;
+import ripwright.internal.sequence.Sequencer;
+import ripwright.internal.testwood.NoTestWoodException;
 import ripwright.job.Job;
 import ripwright.measure.Money;
-import ripwright.pattern.JobNumbers;
-import ripwright.pattern.Layout;
-import ripwright.pattern.PricedLayout;
-import ripwright.pattern.Proving;
 import ripwright.plan.Plan;
 import ripwright.saw.TestRip;
-import ripwright.sequence.NoTestWoodException;
-import ripwright.sequence.Sequencer;
 import ripwright.testing.HandRule;
 import ripwright.testing.JobBuilder;
 import ripwright.testing.RandomJobs;
@@ -67,7 +67,7 @@ class ProvingTest {
                 * job.laborOrUnpaid().ripMinutes().doubleValue());
     }
 
-    private static Proving.Cost proving(Job job, List<Layout> layouts) {
+    private static TestWoodCost.Cost proving(Job job, List<Layout> layouts) {
         JobNumbers numbers = new JobNumbers(job);
         @Nullable PricedLayout[] all = new @Nullable PricedLayout[numbers.boards()];
         for (Layout layout : layouts) all[layout.board()] = numbers.priced(layout);

@@ -9,8 +9,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
+import ripwright.internal.geometry.Layout;
 import ripwright.job.Job;
-import ripwright.pattern.Layout;
 import ripwright.testing.HandRule;
 import ripwright.testing.RippedJobs;
 

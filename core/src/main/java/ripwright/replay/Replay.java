@@ -1,6 +1,27 @@
 package ripwright.replay;
 
 import java.util.List;
+import ripwright.internal.replay.Findings;
+import ripwright.internal.replay.IdRules;
+import ripwright.internal.replay.ReplayIndex;
+import ripwright.internal.replay.StepIndex;
+import ripwright.internal.replay.figures.BillRules;
+import ripwright.internal.replay.figures.FigureRules;
+import ripwright.internal.replay.layout.BlankRules;
+import ripwright.internal.replay.layout.SectionRules;
+import ripwright.internal.replay.layout.StripRules;
+import ripwright.internal.replay.leftovers.OffcutRules;
+import ripwright.internal.replay.leftovers.WhatIsLeft;
+import ripwright.internal.replay.steps.CautionRules;
+import ripwright.internal.replay.steps.MakingRules;
+import ripwright.internal.replay.steps.PreparingRules;
+import ripwright.internal.replay.steps.RipOrder;
+import ripwright.internal.replay.steps.SpareRule;
+import ripwright.internal.replay.steps.StepForm;
+import ripwright.internal.replay.steps.StopOrder;
+import ripwright.internal.replay.tests.FewestTestBlanks;
+import ripwright.internal.replay.tests.SettingRules;
+import ripwright.internal.replay.tests.TestBlankRules;
 import ripwright.job.Job;
 import ripwright.plan.Plan;
 
@@ -14,7 +35,7 @@ public final class Replay {
     /** All that does not hold: layout first, then leftovers, steps and figures; empty when the plan holds. */
     public static List<Fault> faults(Job job, Plan plan) {
         Findings findings = new Findings(job.units());
-        Pieces pieces = new Pieces(job, plan);
+        ReplayIndex pieces = new ReplayIndex(job, plan);
         new IdRules(pieces, findings).check();
         new SectionRules(pieces, findings).check();
         new StripRules(pieces, findings).check();
@@ -37,7 +58,9 @@ public final class Replay {
         new CautionRules(pieces, steps, findings).check();
 
         new FigureRules(pieces, left, findings).check();
-        return findings.faults();
+        return findings.faults().stream()
+                .map(found -> new Fault(found.piece(), found.what(), found.rule()))
+                .toList();
     }
 
     /** Lets a plan pass that holds; a {@link ReplayException} says all that does not. */

@@ -51,7 +51,7 @@ public final class ChainReplay {
     private void check() {
         faults.addAll(Replay.faults(job, plan));
         faults.addAll(Replay.faults(resumed.job(), resumed.plan()));
-        HandCheck hand = new HandCheck(job, resume, resumed.job(), faults);
+        MeasureCheck hand = new MeasureCheck(job, resume, resumed.job(), faults);
         hand.check();
         made();
         for (CutBoard cut : resumed.plan().boards())
@@ -63,7 +63,7 @@ public final class ChainReplay {
     }
 
     private void made() {
-        for (Now piece : resume.pieces())
+        for (SizeNow piece : resume.pieces())
             if (piece.made()) count(partOf(piece.planned().name()), piece.board());
     }
 
@@ -83,7 +83,7 @@ public final class ChainReplay {
                 .orElse("");
     }
 
-    private void toBeMade(HandCheck hand, Now piece, CutBoard cut) {
+    private void toBeMade(MeasureCheck hand, SizeNow piece, CutBoard cut) {
         for (Section section : cut.sections())
             for (Strip strip : section.strips())
                 for (Blank blank : strip.blanks()) {

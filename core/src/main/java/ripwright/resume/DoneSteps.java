@@ -19,14 +19,14 @@ final class DoneSteps {
     private static final Set<Does> PREPARING = EnumSet.of(Does.MILL, Does.STRAIGHTEN, Does.RIP);
     private static final Set<Does> AFTER_PREPARING = EnumSet.of(Does.STRAIGHTEN, Does.RIP, Does.TEST, Does.TRIM);
 
-    private final PlanPieces pieces;
+    private final PlannedPieces pieces;
     private final Map<Integer, Step> byNumber = new HashMap<>();
     private final Map<String, Step> makers = new HashMap<>();
     private final Map<String, List<Step>> preparing = new HashMap<>(); // piece -> its mill, straighten and rip steps
     private final List<Problem> problems = new ArrayList<>();
     private final TreeMap<Integer, Step> done = new TreeMap<>();
 
-    DoneSteps(Plan plan, PlanPieces pieces, List<Integer> numbers) {
+    DoneSteps(Plan plan, PlannedPieces pieces, List<Integer> numbers) {
         this.pieces = pieces;
         for (Step step : plan.steps()) {
             byNumber.put(step.n(), step);

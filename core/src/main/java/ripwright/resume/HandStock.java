@@ -7,12 +7,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import ripwright.bill.Part;
+import ripwright.internal.geometry.OffcutWorth;
+import ripwright.internal.geometry.Piece;
+import ripwright.internal.geometry.RackEntry;
 import ripwright.job.Job;
 import ripwright.measure.Length;
-import ripwright.resume.Held.Kind;
-import ripwright.sequence.Piece;
-import ripwright.sequence.RackEntry;
-import ripwright.sequence.Salvage;
+import ripwright.resume.HeldPiece.Kind;
 import ripwright.stock.Board;
 import ripwright.stock.Defect;
 import ripwright.stock.History;
@@ -28,15 +28,15 @@ final class HandStock {
     private final Job job;
     private final List<Part> wanted;
     private final boolean keepStrips; // not to be ripped again when they are as wide as a blank that is wanted
-    private final Map<String, Now> pieces = new LinkedHashMap<>();
+    private final Map<String, SizeNow> pieces = new LinkedHashMap<>();
     private final List<Board> stack = new ArrayList<>();
     private final List<Board> rack = new ArrayList<>();
 
-    HandStock(Job job, List<Now> now, List<Part> wanted, boolean keepStrips) {
+    HandStock(Job job, List<SizeNow> now, List<Part> wanted, boolean keepStrips) {
         this.job = job;
         this.wanted = wanted;
         this.keepStrips = keepStrips;
-        for (Now piece : now) {
+        for (SizeNow piece : now) {
             if (!piece.inHand() || !worthListing(piece)) continue;
             Board board = board(piece);
             pieces.put(board.id(), piece);
@@ -55,18 +55,18 @@ final class HandStock {
     }
 
     /** What each of the boards is. */
-    Map<String, Now> pieces() {
+    Map<String, SizeNow> pieces() {
         return java.util.Collections.unmodifiableMap(pieces);
     }
 
-    private Board board(Now piece) {
+    private Board board(SizeNow piece) {
         if (piece.planned().kind() == Kind.BOARD)
             return piece.wood().board().toBuilder().id(piece.id()).build();
         Board.Builder board = new RackEntry(piece.wood()).board(piece.id()).toBuilder();
         boolean test = piece.planned().kind() == Kind.TEST_BLANK;
         if (test) keptForTests(board);
         else if (keepStrips && ripped(piece)) board.ripped(true);
-        boolean keeps = new Salvage(job).keeps(piece.wood());
+        boolean keeps = new OffcutWorth(job).keeps(piece.wood());
         if (!keeps && !test) return board.price(BigDecimal.ZERO).build();
         board.price(test ? BigDecimal.ZERO : job.price(piece.wood().board()));
         Optional<String> mark = Optional.of(piece.id()).filter(id -> id.length() <= LONGEST_MARK);
@@ -87,7 +87,7 @@ final class HandStock {
     }
 
     /** Whether it is a strip that a part not made yet comes from as it is. */
-    private boolean ripped(Now piece) {
+    private boolean ripped(SizeNow piece) {
         Piece wood = piece.wood();
         boolean strip =
                 wood.leftStraight() && wood.rightStraight() && wood.right().isPresent();
@@ -97,7 +97,7 @@ final class HandStock {
     }
 
     /** What was cut is listed when a part or a test blank can come of it, or the rack would keep it. */
-    private boolean worthListing(Now piece) {
+    private boolean worthListing(SizeNow piece) {
         Piece wood = piece.wood();
         boolean test = job.testRip().tries() > 0
                 && wood.clearLength() >= job.testRip().length().nanometers()
@@ -105,6 +105,6 @@ final class HandStock {
         return piece.planned().kind() == Kind.BOARD
                 || test
                 || wanted.stream().anyMatch(piece::gives)
-                || new Salvage(job).keeps(wood);
+                || new OffcutWorth(job).keeps(wood);
     }
 }

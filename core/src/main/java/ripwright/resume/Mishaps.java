@@ -9,12 +9,12 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.Set;
+import ripwright.internal.geometry.Piece;
 import ripwright.job.Job;
 import ripwright.job.Problem;
 import ripwright.measure.Length;
 import ripwright.plan.Section;
-import ripwright.resume.Held.Kind;
-import ripwright.sequence.Piece;
+import ripwright.resume.HeldPiece.Kind;
 import ripwright.stock.Board;
 import ripwright.stock.Defect;
 import ripwright.stock.Edge;
@@ -24,23 +24,23 @@ final class Mishaps {
     private static final int MOST_NAMED = 20;
 
     private final Job job;
-    private final PlanPieces pieces;
+    private final PlannedPieces pieces;
     private final HandIds ids;
     private final List<Change> changes;
     private final Map<String, Integer> said =
             new HashMap<>(); // a piece and what of it is said -> the change that says it
     private final Set<String> measured = new HashSet<>(); // pieces of which it is said what they still are
-    private final Map<String, Now> now = new LinkedHashMap<>();
+    private final Map<String, SizeNow> now = new LinkedHashMap<>();
     private final List<Problem> problems = new ArrayList<>();
 
-    Mishaps(Job job, PlanPieces pieces, List<Held> held, List<Change> changes) {
+    Mishaps(Job job, PlannedPieces pieces, List<HeldPiece> held, List<Change> changes) {
         this.job = job;
         this.pieces = pieces;
         this.changes = changes;
         ids = new HandIds(held);
-        for (Held piece : held) {
+        for (HeldPiece piece : held) {
             String id = ids.of(piece);
-            now.put(id, new Now(id, piece, piece.wood(), true, true));
+            now.put(id, new SizeNow(id, piece, piece.wood(), true, true));
         }
         for (Change change : changes) {
             if (change instanceof Change.Width width) measured.add(width.piece());
@@ -50,7 +50,7 @@ final class Mishaps {
         for (int i = 0; i < changes.size(); i++) apply(i);
     }
 
-    List<Now> now() {
+    List<SizeNow> now() {
         return List.copyOf(now.values());
     }
 
@@ -76,7 +76,7 @@ final class Mishaps {
     }
 
     /** A piece has one width and one length; which of two is meant nobody can know. */
-    private boolean saidOnce(int place, String field, Now piece) {
+    private boolean saidOnce(int place, String field, SizeNow piece) {
         Integer before = said.putIfAbsent(field + " of " + piece.id(), place);
         if (before != null)
             wrong(
@@ -91,13 +91,13 @@ final class Mishaps {
         problems.add(new Problem("changes[" + place + "]." + field, what));
     }
 
-    private Optional<Now> piece(int place, String id) {
-        Optional<Now> named = ids.piece(id.replace('#', '.')).map(piece -> now.get(ids.of(piece)));
+    private Optional<SizeNow> piece(int place, String id) {
+        Optional<SizeNow> named = ids.piece(id.replace('#', '.')).map(piece -> now.get(ids.of(piece)));
         if (named.isPresent()) return named;
         List<String> of = now.values().stream()
                 .filter(piece -> piece.planned().of().equals(id)
                         || piece.planned().name().equals(id))
-                .map(Now::id)
+                .map(SizeNow::id)
                 .toList();
         boolean known = pieces.names(id) || pieces.board(id).isPresent();
         if (!of.isEmpty())
@@ -116,7 +116,7 @@ final class Mishaps {
         return String.join(", ", ids.subList(0, MOST_NAMED)) + " and " + (ids.size() - MOST_NAMED) + " more";
     }
 
-    private void width(int place, Now piece, Length width) {
+    private void width(int place, SizeNow piece, Length width) {
         Piece wood = piece.wood();
         long wide = width.nanometers();
         if (piece.planned().kind() == Kind.BOARD) {
@@ -138,10 +138,10 @@ final class Mishaps {
     }
 
     /** What a strip has too much, what is left of its section has too little. */
-    private boolean takenFromBeside(Now strip, long more) {
+    private boolean takenFromBeside(SizeNow strip, long more) {
         Optional<Section> section = pieces.sectionOf(strip.planned().name());
         if (section.isEmpty()) return false;
-        for (Now beside : List.copyOf(now.values())) {
+        for (SizeNow beside : List.copyOf(now.values())) {
             Kind kind = beside.planned().kind();
             boolean rest = kind == Kind.SECTION || kind == Kind.REST || kind == Kind.OFFCUT;
             if (!rest || !beside.planned().of().equals(section.get().id())) continue;
@@ -162,7 +162,7 @@ final class Mishaps {
         return false;
     }
 
-    private void length(int place, Now piece, Length length) {
+    private void length(int place, SizeNow piece, Length length) {
         Piece wood = piece.wood();
         if (piece.planned().kind() == Kind.BOARD) {
             Board board = wood.board();
@@ -185,7 +185,7 @@ final class Mishaps {
     }
 
     /** A board nothing is cut from, of another size than it was said to be; defects beyond it are gone with it. */
-    private void remeasured(int place, Now piece, Board.Builder board, Length length, Length width) {
+    private void remeasured(int place, SizeNow piece, Board.Builder board, Length length, Length width) {
         List<Defect> defects = new ArrayList<>();
         for (Defect defect : piece.wood().board().defects())
             if (length.exceeds(defect.from()) && width.exceeds(defect.left()))
@@ -204,7 +204,7 @@ final class Mishaps {
         }
     }
 
-    private void defect(int place, Now piece, Defect defect) {
+    private void defect(int place, SizeNow piece, Defect defect) {
         Piece wood = piece.wood();
         Length length = new Length(wood.length());
         Length width = new Length(Math.max(wood.widthAt(wood.from()), wood.widthAt(wood.to())));
@@ -227,7 +227,7 @@ final class Mishaps {
                 defect.kind(),
                 defect.blocks()));
         Board board = wood.board().toBuilder().defects(defects).build();
-        Now with = piece.as(new Piece(
+        SizeNow with = piece.as(new Piece(
                 board,
                 wood.from(),
                 wood.to(),
@@ -237,11 +237,11 @@ final class Mishaps {
                 wood.rightStraight(),
                 wood.milled()));
         boolean still = piece.good() && !bars(piece.planned(), defect);
-        now.put(piece.id(), new Now(with.id(), with.planned(), with.wood(), still, with.usable()));
+        now.put(piece.id(), new SizeNow(with.id(), with.planned(), with.wood(), still, with.usable()));
     }
 
     /** Whether a blank with that defect no longer serves its part. */
-    private boolean bars(Held piece, Defect defect) {
+    private boolean bars(HeldPiece piece, Defect defect) {
         return pieces.blank(piece.name())
                 .flatMap(blank -> job.parts().stream()
                         .filter(part -> part.name().equals(blank.part()))
@@ -250,7 +250,7 @@ final class Mishaps {
                 .orElse(true);
     }
 
-    private void change(Now piece, Piece wood) {
+    private void change(SizeNow piece, Piece wood) {
         now.put(piece.id(), piece.as(wood));
     }
 

@@ -17,8 +17,8 @@ final class RestOfBill {
     private final List<Part> wanted = new ArrayList<>();
     private final List<Problem> problems = new ArrayList<>();
 
-    RestOfBill(Job job, PlanPieces pieces, List<Now> now, List<Change> changes) {
-        for (Now piece : now)
+    RestOfBill(Job job, PlannedPieces pieces, List<SizeNow> now, List<Change> changes) {
+        for (SizeNow piece : now)
             if (piece.made())
                 pieces.blank(piece.planned().name()).ifPresent(blank -> made.merge(blank.part(), 1, Integer::sum));
         Map<String, Part> parts = new HashMap<>();

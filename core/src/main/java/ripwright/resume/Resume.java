@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import ripwright.bill.Part;
+import ripwright.internal.sequence.Sequencer;
 import ripwright.job.Job;
 import ripwright.job.Problem;
 import ripwright.measure.BoardFeet;
@@ -16,7 +17,6 @@ import ripwright.plan.Plan;
 import ripwright.plan.Shortage;
 import ripwright.plan.Step;
 import ripwright.saw.Labor;
-import ripwright.sequence.Sequencer;
 import ripwright.stock.Board;
 
 /**
@@ -26,9 +26,9 @@ import ripwright.stock.Board;
  */
 public final class Resume {
     private final Job job;
-    private final PlanPieces pieces;
-    private final Bench bench;
-    private final List<Now> now;
+    private final PlannedPieces pieces;
+    private final PiecesInHand bench;
+    private final List<SizeNow> now;
     private final RestOfBill bill;
 
     /**
@@ -38,8 +38,8 @@ public final class Resume {
      */
     public Resume(Job job, Plan plan, Report report) {
         this.job = job;
-        pieces = new PlanPieces(job, new AsMeant(job, plan).plan());
-        bench = new Bench(job, pieces);
+        pieces = new PlannedPieces(job, new AsMeant(job, plan).plan());
+        bench = new PiecesInHand(job, pieces);
         List<Problem> problems = new ArrayList<>();
         if (!report.job().equals(plan.job()))
             problems.add(
@@ -57,7 +57,7 @@ public final class Resume {
     }
 
     /** Every piece there was when the last step was done, as it is now. */
-    public List<Now> pieces() {
+    public List<SizeNow> pieces() {
         return now;
     }
 
@@ -71,11 +71,11 @@ public final class Resume {
         return bill.wanted();
     }
 
-    List<Dust> dust() {
+    List<Losses> dust() {
         return bench.dust();
     }
 
-    List<Held> held() {
+    List<HeldPiece> held() {
         return bench.held();
     }
 
@@ -140,8 +140,8 @@ public final class Resume {
                 .shortages();
     }
 
-    private Groups groups(HandStock stock, boolean asPlanned) {
-        return new Groups(job, pieces, now, stock.pieces(), bill.wanted(), asPlanned);
+    private GroupBoards groups(HandStock stock, boolean asPlanned) {
+        return new GroupBoards(job, pieces, now, stock.pieces(), bill.wanted(), asPlanned);
     }
 
     private Optional<Resumed> planned(Function<Job, Plan> planner, boolean asPlanned) {

@@ -11,7 +11,7 @@ import ripwright.plan.Plan;
  * @param plan how those come from these
  * @param pieces what each board of the job is, by its id
  */
-public record Resumed(Job job, Plan plan, Map<String, Now> pieces) {
+public record Resumed(Job job, Plan plan, Map<String, SizeNow> pieces) {
     /** Keeps a copy of the map. */
     public Resumed {
         pieces = Map.copyOf(pieces);

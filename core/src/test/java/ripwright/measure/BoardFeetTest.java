@@ -38,23 +38,6 @@ class BoardFeetTest {
         assertThat(BoardFeet.counted(face, Length.inches("1 1/2")).rounded()).isEqualByComparingTo("9");
     }
 
-    /** B1: American Hardwood Export Council, measurement page: 4 1/6 square feet count as 4, at 2 in as 8 board feet. */
-    @Test
-    void a_bills_tally_rounds_the_face_before_it_is_multiplied() {
-        SurfaceMeasure face = SurfaceMeasure.of(Length.inches("96"), Length.inches("6 1/4"));
-        assertThat(face).isEqualTo(new SurfaceMeasure(4));
-        assertThat(face.boardFeet(Length.inches("2")).rounded()).isEqualByComparingTo("8");
-    }
-
-    /** B2, B3, B4: gophuongdong.com, hardwood lumber measurement. B5: goodwoodcorp.com, hardwood grading. */
-    @ParameterizedTest
-    @CsvSource({"B2, 6 1/2, 96, 4", "B3, 8, 144, 8", "B4, 10, 156, 11", "B5, 6 7/16, 129, 5"})
-    void surface_measure(String example, String width, String length, long squareFeet) {
-        assertThat(SurfaceMeasure.of(Length.inches(length), Length.inches(width)))
-                .as(example)
-                .isEqualTo(new SurfaceMeasure(squareFeet));
-    }
-
     @Test
     void a_tapered_face_counts_at_its_mean_width() {
         assertThat(Area.trapezoid(Length.inches("10"), Length.inches("3"), Length.inches("4")))

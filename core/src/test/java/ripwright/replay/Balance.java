@@ -5,20 +5,28 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Predicate;
 import org.apache.commons.numbers.fraction.BigFraction;
+import ripwright.internal.replay.CrosscutLine;
+import ripwright.internal.replay.PlacedBlank;
+import ripwright.internal.replay.PlacedBoard;
+import ripwright.internal.replay.PlacedSection;
+import ripwright.internal.replay.PlacedStrip;
+import ripwright.internal.replay.ReplayIndex;
+import ripwright.internal.replay.leftovers.ReplayLeftover;
+import ripwright.internal.replay.leftovers.ReplayLeftovers;
 
 /** Adds up a board's wood piece by piece; nothing in it is a difference from the whole. */
-record Balance(Pieces pieces, PlacedBoard board, Predicate<Leftover> counted) {
+record Balance(ReplayIndex pieces, PlacedBoard board, Predicate<ReplayLeftover> counted) {
     /** With all that is left of it. */
-    Balance(Pieces pieces, PlacedBoard board) {
+    Balance(ReplayIndex pieces, PlacedBoard board) {
         this(pieces, board, leftover -> true);
     }
 
     /** Blanks, kerfs, losses, and those leftovers that count. */
     BigFraction sum() {
-        Line line = board.line(pieces.crosscutKerf());
+        CrosscutLine line = board.line(pieces.crosscutKerf());
         BigFraction sum = BigFraction.ZERO;
-        for (Leftover leftover : new Leftovers(pieces).of(board)) sum = sum.add(of(leftover));
-        for (Line.Span kerf : kerfs(line))
+        for (ReplayLeftover leftover : new ReplayLeftovers(pieces).of(board)) sum = sum.add(of(leftover));
+        for (CrosscutLine.Span kerf : kerfs(line))
             sum = sum.add(area(
                     kerf.length(),
                     board.frame().widthAt(kerf.from()),
@@ -29,7 +37,7 @@ record Balance(Pieces pieces, PlacedBoard board, Predicate<Leftover> counted) {
 
     private BigFraction of(PlacedSection section) {
         long length = section.length();
-        Optional<Leftover> beside = new Leftovers(pieces).of(section);
+        Optional<ReplayLeftover> beside = new ReplayLeftovers(pieces).of(section);
         BigFraction sum = area(length, section.edgeLoss(), section.edgeLoss());
         List<PlacedStrip> strips = section.strips();
         for (PlacedStrip strip : strips) sum = sum.add(of(strip));
@@ -50,26 +58,26 @@ record Balance(Pieces pieces, PlacedBoard board, Predicate<Leftover> counted) {
         BigFraction sum = BigFraction.ZERO;
         for (PlacedBlank blank : strip.blanks())
             sum = sum.add(area(blank.span().length(), strip.width(), strip.width()));
-        for (Line.Span kerf : kerfs(strip.line(pieces.crosscutKerf())))
+        for (CrosscutLine.Span kerf : kerfs(strip.line(pieces.crosscutKerf())))
             sum = sum.add(area(kerf.length(), strip.width(), strip.width()));
-        for (Leftover leftover : new Leftovers(pieces).of(strip)) sum = sum.add(of(leftover));
+        for (ReplayLeftover leftover : new ReplayLeftovers(pieces).of(strip)) sum = sum.add(of(leftover));
         return sum;
     }
 
     /** What the cuts beside each span take, where the wood is not the neighbor's or gone already. */
-    private static List<Line.Span> kerfs(Line line) {
-        List<Line.Span> kerfs = new ArrayList<>();
+    private static List<CrosscutLine.Span> kerfs(CrosscutLine line) {
+        List<CrosscutLine.Span> kerfs = new ArrayList<>();
         long sawn = line.from(); // up to where no wood stands any more
-        for (Line.Span span : line.spans()) {
+        for (CrosscutLine.Span span : line.spans()) {
             long start = Math.max(sawn, span.from() - line.kerf());
-            if (start < span.from()) kerfs.add(new Line.Span(start, span.from()));
+            if (start < span.from()) kerfs.add(new CrosscutLine.Span(start, span.from()));
             sawn = Math.min(line.to(), span.to() + line.kerf());
-            if (span.to() < sawn) kerfs.add(new Line.Span(span.to(), sawn));
+            if (span.to() < sawn) kerfs.add(new CrosscutLine.Span(span.to(), sawn));
         }
         return kerfs;
     }
 
-    private BigFraction of(Leftover leftover) {
+    private BigFraction of(ReplayLeftover leftover) {
         return counted.test(leftover) ? area(leftover.length(), leftover.near(), leftover.far()) : BigFraction.ZERO;
     }
 

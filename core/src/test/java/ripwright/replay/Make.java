@@ -19,8 +19,8 @@ import ripwright.stock.Edge;
 import ripwright.stock.Species;
 
 /** Short factory methods for jobs and plans, in one unit; what they make is not checked. */
-final class Make {
-    static final Make IN = new Make(Unit.INCH);
+public final class Make {
+    public static final Make IN = new Make(Unit.INCH);
     static final Make MM = new Make(Unit.MILLIMETER);
 
     private final Unit unit;
@@ -29,11 +29,11 @@ final class Make {
         this.unit = unit;
     }
 
-    Unit unit() {
+    public Unit unit() {
         return unit;
     }
 
-    Length length(String text) {
+    public Length length(String text) {
         return Length.parse(text, unit);
     }
 

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import ripwright.bill.Part;
+import ripwright.internal.replay.ReplayIndex;
 import ripwright.job.Job;
 import ripwright.job.Keep;
 import ripwright.job.Limits;
@@ -25,13 +26,13 @@ import ripwright.stock.Edge;
 import ripwright.stock.Species;
 
 /** The layout of one board without steps or figures, for rules and arithmetic that need no more. */
-final class OneBoard {
+public final class OneBoard {
     private OneBoard() {}
 
     /**
      * A board {@code length} by {@code width} with {@code count} strips, side by side, as long as it between its trims.
      */
-    static Pieces ripped(Board board, String kerf, int count, String width) {
+    public static ReplayIndex ripped(Board board, String kerf, int count, String width) {
         List<Strip> strips = new ArrayList<>();
         Length offset = Length.ZERO;
         for (int i = 0; i < count; i++) {
@@ -42,7 +43,7 @@ final class OneBoard {
     }
 
     /** One strip 3 wide off {@code board} with {@code count} blanks, end to end. */
-    static Pieces crosscut(Board board, String kerf, int count, String length) {
+    public static ReplayIndex crosscut(Board board, String kerf, int count, String length) {
         List<Blank> blanks = new ArrayList<>();
         Length from = board.endTrim().near();
         for (int i = 0; i < count; i++) {
@@ -58,7 +59,7 @@ final class OneBoard {
         return new Section("1", board.endTrim().near(), to, Edge.LEFT, Length.ZERO, strips);
     }
 
-    static Pieces pieces(Board board, String kerf, Section... sections) {
+    public static ReplayIndex pieces(Board board, String kerf, Section... sections) {
         Job job = new Job(
                 "one board",
                 Unit.INCH,
@@ -73,7 +74,7 @@ final class OneBoard {
                 List.of(Part.of("part", IN.length("22 1/2"), IN.length("3"), IN.length("3/4"))
                         .build()),
                 Limits.NONE);
-        return new Pieces(
+        return new ReplayIndex(
                 job,
                 new Plan(
                         "one board",
@@ -90,7 +91,7 @@ final class OneBoard {
                         List.of()));
     }
 
-    static Board maple(String width, String length) {
+    public static Board maple(String width, String length) {
         return Board.measured("m", "maple", IN.length("3/4"), IN.length(width), IN.length(length))
                 .build();
     }

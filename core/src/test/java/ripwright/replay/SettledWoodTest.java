@@ -8,6 +8,9 @@ import org.apache.commons.numbers.fraction.BigFraction;
 import org.junit.jupiter.api.Test;
 import ripwright.Options;
 import ripwright.Planner;
+import ripwright.internal.replay.PlacedBoard;
+import ripwright.internal.replay.ReplayIndex;
+import ripwright.internal.replay.leftovers.ReplayLeftover;
 import ripwright.job.Job;
 import ripwright.plan.Plan;
 import ripwright.saw.TestRip;
@@ -41,8 +44,9 @@ class SettledWoodTest {
 
             BigFraction found = BigFraction.ZERO;
             for (Board entered : settlement.entered()) found = found.add(area(entered));
-            Pieces pieces = new Pieces(job, plan);
-            Predicate<Leftover> waste = leftover -> leftover.worth(job.keep(), job.units()) != Leftover.Worth.KEPT;
+            ReplayIndex pieces = new ReplayIndex(job, plan);
+            Predicate<ReplayLeftover> waste =
+                    leftover -> leftover.worth(job.keep(), job.units()) != ReplayLeftover.Worth.KEPT;
             for (PlacedBoard board : pieces.boards()) found = found.add(new Balance(pieces, board, waste).sum());
             assertThat(found).isEqualTo(left);
         });

@@ -10,6 +10,9 @@ import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import ripwright.internal.replay.BoardFrame;
+import ripwright.internal.replay.PlacedBoard;
+import ripwright.internal.replay.ReplayIndex;
 import ripwright.measure.Length;
 import ripwright.plan.Blank;
 import ripwright.plan.Section;
@@ -22,7 +25,7 @@ class WoodBalanceTest {
     @ParameterizedTest
     @MethodSource("ripwright.replay.GoodPlansTest#samples")
     void the_wood_of_a_good_plan_balances(Sample sample) {
-        balances(new Pieces(sample.job(), sample.plan()), "");
+        balances(new ReplayIndex(sample.job(), sample.plan()), "");
     }
 
     @Test
@@ -30,7 +33,7 @@ class WoodBalanceTest {
         for (long seed = 0; seed < 1_000; seed++) balances(RandomLayout.of(seed), " of seed " + seed);
     }
 
-    private static void balances(Pieces pieces, String which) {
+    private static void balances(ReplayIndex pieces, String which) {
         for (PlacedBoard board : pieces.boards())
             assertThat(new Balance(pieces, board).sum())
                     .as(board.id() + which)
@@ -46,7 +49,7 @@ class WoodBalanceTest {
             random = new Random(seed);
         }
 
-        static Pieces of(long seed) {
+        static ReplayIndex of(long seed) {
             return new RandomLayout(seed).pieces();
         }
 
@@ -54,7 +57,7 @@ class WoodBalanceTest {
             return IN.length(least + random.nextInt(most - least + 1) + "/16");
         }
 
-        private Pieces pieces() {
+        private ReplayIndex pieces() {
             int length = 100 * (2 + random.nextInt(15)); // in sixteenths
             Length width = sixteenths(80, 200);
             Length far = random.nextBoolean() ? width : width.minus(IN.length(length / 100 + "/16"));
@@ -74,7 +77,7 @@ class WoodBalanceTest {
         private Section section(Board board, int from, int to) {
             long loss = IN.length(random.nextBoolean() ? random.nextInt(8) + "/16" : "0")
                     .nanometers();
-            long usable = new Frame(board).widthAt(IN.length(to + "/16").nanometers()) - loss;
+            long usable = new BoardFrame(board).widthAt(IN.length(to + "/16").nanometers()) - loss;
             long kerf = IN.length("1/8").nanometers();
             List<Strip> strips = new ArrayList<>();
             long offset = 0;

@@ -136,7 +136,7 @@ class ChainTest {
         private boolean resumed() {
             Report report = new RandomMishap(random, job, plan).report();
             Resume resume = new Resume(job, plan, report);
-            for (Now piece : resume.pieces())
+            for (SizeNow piece : resume.pieces())
                 if (piece.made()) made(piece.planned().name(), origin(piece.board()));
             Optional<Resumed> rest = resume.planned(left -> Planner.plan(left, SHORT_SEARCH));
             if (rest.isEmpty()) {
@@ -145,7 +145,7 @@ class ChainTest {
             }
             assertThat(ChainReplay.faults(job, plan, report, rest.get())).isEmpty();
             Map<String, String> next = new HashMap<>();
-            for (Now piece : resume.pieces()) next.put(piece.id(), origin(piece.board()));
+            for (SizeNow piece : resume.pieces()) next.put(piece.id(), origin(piece.board()));
             origin = next;
             job = rest.get().job();
             plan = Printed.plan(rest.get().plan());

@@ -5,12 +5,12 @@ import java.util.List;
 import java.util.Optional;
 import java.util.SplittableRandom;
 import ripwright.bill.Part;
+import ripwright.internal.geometry.Piece;
 import ripwright.job.Job;
 import ripwright.measure.Length;
 import ripwright.plan.Plan;
 import ripwright.plan.Step;
-import ripwright.resume.Held.Kind;
-import ripwright.sequence.Piece;
+import ripwright.resume.HeldPiece.Kind;
 import ripwright.stock.Defect;
 
 /** Some steps of a plan done, mostly the first so many of them, and some things gone wrong. */
@@ -44,7 +44,7 @@ final class RandomMishap {
             int skipped = done.get(random.nextInt(done.size()));
             List<Integer> without = new ArrayList<>(done);
             without.remove(Integer.valueOf(skipped));
-            if (new DoneSteps(plan, new PlanPieces(job, plan), without)
+            if (new DoneSteps(plan, new PlannedPieces(job, plan), without)
                     .problems()
                     .isEmpty()) return without;
         }
@@ -53,9 +53,9 @@ final class RandomMishap {
 
     private List<Change> changes(Resume before) {
         List<Change> changes = new ArrayList<>();
-        List<Now> pieces = before.pieces();
+        List<SizeNow> pieces = before.pieces();
         for (int i = random.nextInt(4); i > 0; i--) {
-            Now piece = pieces.get(random.nextInt(pieces.size()));
+            SizeNow piece = pieces.get(random.nextInt(pieces.size()));
             if (changes.stream()
                     .noneMatch(change -> change.toString().contains("[piece=" + piece.id() + ",")
                             || change.toString().contains("[piece=" + piece.id() + "]")))
@@ -74,7 +74,7 @@ final class RandomMishap {
         return changes;
     }
 
-    private Optional<Change> change(Now piece) {
+    private Optional<Change> change(SizeNow piece) {
         Piece wood = piece.wood();
         String id = piece.id();
         return switch (random.nextInt(5)) {
@@ -87,7 +87,7 @@ final class RandomMishap {
     }
 
     /** Where there is so much beside it. */
-    private Optional<Change> wider(Now piece) {
+    private Optional<Change> wider(SizeNow piece) {
         Change change = new Change.Width(piece.id(), new Length(piece.wood().narrowWidth() + TICK));
         try {
             new Resume(job, plan, new Report(job.name(), done, List.of(change), Optional.empty()));

@@ -8,9 +8,9 @@ import org.apache.commons.numbers.fraction.BigFraction;
 import org.junit.jupiter.api.Test;
 import ripwright.Options;
 import ripwright.Planner;
+import ripwright.internal.geometry.Piece;
 import ripwright.job.Job;
 import ripwright.plan.Plan;
-import ripwright.sequence.Piece;
 import ripwright.stock.Board;
 import ripwright.testing.RandomJobs;
 import ripwright.testing.Seeds;
@@ -54,8 +54,9 @@ class ResumeRandomTest {
 
     private static BigFraction wood(Resume resume, String board) {
         BigFraction sum = BigFraction.ZERO;
-        for (Held piece : resume.held()) if (piece.wood().board().id().equals(board)) sum = sum.add(area(piece.wood()));
-        for (Dust dust : resume.dust()) if (dust.wood().board().id().equals(board)) sum = sum.add(area(dust.wood()));
+        for (HeldPiece piece : resume.held())
+            if (piece.wood().board().id().equals(board)) sum = sum.add(area(piece.wood()));
+        for (Losses dust : resume.dust()) if (dust.wood().board().id().equals(board)) sum = sum.add(area(dust.wood()));
         return sum;
     }
 

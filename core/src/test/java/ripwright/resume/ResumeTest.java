@@ -154,8 +154,8 @@ class ResumeTest {
         String blank = blankOf("rail");
         Report report = report(until(blank), new Change.Spoiled(blank));
         assertThat(new Resume(JOB, PLAN, report).pieces())
-                .filteredOn(Now::made)
-                .extracting(Now::id)
+                .filteredOn(SizeNow::made)
+                .extracting(SizeNow::id)
                 .doesNotContain(blank);
         assertThat(shorts(resumed(report))).isEqualTo("1 rail\n");
         assertThat(new Resume(JOB, PLAN, report).impossible()).containsExactly(Map.entry("rail", 1));

@@ -1,9 +1,9 @@
 package ripwright.testing;
 
 import java.util.List;
+import ripwright.internal.geometry.Layout;
 import ripwright.job.Job;
 import ripwright.measure.Money;
-import ripwright.pattern.Layout;
 
 /**
  * A job whose best stock cost is known.

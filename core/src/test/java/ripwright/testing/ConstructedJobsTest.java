@@ -6,8 +6,8 @@ import java.util.List;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
 import ripwright.bill.Part;
+import ripwright.internal.geometry.Layout;
 import ripwright.measure.Money;
-import ripwright.pattern.Layout;
 
 class ConstructedJobsTest {
     @Test

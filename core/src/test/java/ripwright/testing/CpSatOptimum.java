@@ -7,10 +7,10 @@ import com.google.ortools.sat.LinearExpr;
 import java.util.List;
 import java.util.Optional;
 import org.apache.commons.numbers.fraction.BigFraction;
+import ripwright.internal.geometry.Layout;
 import ripwright.job.Job;
 import ripwright.measure.BoardFeet;
 import ripwright.measure.Money;
-import ripwright.pattern.Layout;
 
 /**
  * The optimum of a small job, found and proven by the constraint solver CP-SAT on a formulation of its own, made from the

@@ -5,7 +5,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import ripwright.pattern.Layout;
+import ripwright.internal.geometry.Layout;
 import ripwright.stock.Edge;
 import ripwright.testing.Ticks.Blank;
 

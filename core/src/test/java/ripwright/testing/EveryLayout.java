@@ -10,14 +10,14 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Function;
+import ripwright.internal.geometry.Layout;
+import ripwright.internal.geometry.Layout.Blank;
+import ripwright.internal.geometry.Layout.Section;
+import ripwright.internal.geometry.Layout.Strip;
 import ripwright.job.Job;
 import ripwright.measure.BoardFeet;
 import ripwright.measure.Length;
 import ripwright.measure.Money;
-import ripwright.pattern.Layout;
-import ripwright.pattern.Layout.Blank;
-import ripwright.pattern.Layout.Section;
-import ripwright.pattern.Layout.Strip;
 import ripwright.stock.Board;
 import ripwright.stock.Edge;
 

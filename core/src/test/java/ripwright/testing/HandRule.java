@@ -7,8 +7,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import ripwright.bill.Part;
+import ripwright.internal.geometry.Layout;
 import ripwright.job.Job;
-import ripwright.pattern.Layout;
 
 /**
  * Plans as one would with a pencil: the widest parts first, of equal width the longest; each goes into the first strip of

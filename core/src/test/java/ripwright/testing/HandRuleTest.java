@@ -4,11 +4,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import ripwright.internal.geometry.Layout;
+import ripwright.internal.geometry.Layout.Blank;
+import ripwright.internal.geometry.Layout.Section;
+import ripwright.internal.geometry.Layout.Strip;
 import ripwright.job.Job;
-import ripwright.pattern.Layout;
-import ripwright.pattern.Layout.Blank;
-import ripwright.pattern.Layout.Section;
-import ripwright.pattern.Layout.Strip;
 import ripwright.stock.Edge;
 
 class HandRuleTest {

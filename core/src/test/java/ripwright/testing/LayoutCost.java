@@ -6,12 +6,12 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import org.apache.commons.numbers.fraction.BigFraction;
+import ripwright.internal.geometry.Layout;
+import ripwright.internal.geometry.Layout.Section;
+import ripwright.internal.geometry.Layout.Strip;
 import ripwright.job.Job;
 import ripwright.measure.Length;
 import ripwright.measure.Money;
-import ripwright.pattern.Layout;
-import ripwright.pattern.Layout.Section;
-import ripwright.pattern.Layout.Strip;
 import ripwright.saw.Labor;
 import ripwright.stock.Board;
 

@@ -3,11 +3,11 @@ package ripwright.testing;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalLong;
+import ripwright.internal.geometry.Layout;
+import ripwright.internal.geometry.Layout.Section;
+import ripwright.internal.geometry.Layout.Strip;
 import ripwright.job.Job;
 import ripwright.measure.Length;
-import ripwright.pattern.Layout;
-import ripwright.pattern.Layout.Section;
-import ripwright.pattern.Layout.Strip;
 import ripwright.stock.Board;
 import ripwright.stock.Edge;
 

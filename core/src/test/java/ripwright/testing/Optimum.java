@@ -1,9 +1,9 @@
 package ripwright.testing;
 
 import java.util.List;
+import ripwright.internal.geometry.Layout;
 import ripwright.measure.BoardFeet;
 import ripwright.measure.Money;
-import ripwright.pattern.Layout;
 
 /**
  * The best that can be done with a job.

@@ -6,9 +6,9 @@ import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import ripwright.internal.geometry.Layout;
 import ripwright.job.Job;
 import ripwright.measure.Money;
-import ripwright.pattern.Layout;
 
 /** Cuts the blanks that a search gives to a board by a simple rule: widest first, then longest, each where it first fits. */
 final class PlainBench {

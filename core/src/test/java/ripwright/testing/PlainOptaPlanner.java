@@ -17,8 +17,8 @@ import org.optaplanner.core.config.solver.EnvironmentMode;
 import org.optaplanner.core.config.solver.SolverConfig;
 import org.optaplanner.core.config.solver.monitoring.MonitoringConfig;
 import org.optaplanner.core.config.solver.termination.TerminationConfig;
+import ripwright.internal.geometry.Layout;
 import ripwright.job.Job;
-import ripwright.pattern.Layout;
 
 /**
  * Plans as one would use OptaPlanner without a thought to cutting: one planning variable for every copy of every part, the

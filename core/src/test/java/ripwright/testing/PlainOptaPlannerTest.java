@@ -5,8 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.List;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
+import ripwright.internal.geometry.Layout;
 import ripwright.job.Job;
-import ripwright.pattern.Layout;
 
 class PlainOptaPlannerTest {
     private static final long LOOKS = 3_000;

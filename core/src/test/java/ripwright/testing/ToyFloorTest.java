@@ -7,14 +7,14 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
-import ripwright.bound.Floor;
-import ripwright.bound.Patience;
-import ripwright.bound.Proof;
+import ripwright.internal.bound.LowerBound;
+import ripwright.internal.bound.WorkBudget;
+import ripwright.internal.geometry.Layout;
+import ripwright.internal.model.JobNumbers;
+import ripwright.internal.model.PricedLayout;
+import ripwright.internal.proof.OptimalityProof;
 import ripwright.job.Job;
 import ripwright.measure.Money;
-import ripwright.pattern.JobNumbers;
-import ripwright.pattern.Layout;
-import ripwright.pattern.PricedLayout;
 
 /** Floors and proofs beside the best of every way to cut toys, also where offcuts of crooked, tapered, bad wood fetch money. */
 class ToyFloorTest {
@@ -48,9 +48,9 @@ class ToyFloorTest {
             if (!best.complete()) return;
             seen.addAll(features.on());
             Money cost = best.cost().plus(TEN_THOUSANDTH);
-            Floor floor = Floor.ofWholeBill(new JobNumbers(toy), () -> false);
+            LowerBound floor = LowerBound.ofWholeBill(new JobNumbers(toy), () -> false);
             assertThat(floor.value()).isLessThanOrEqualTo(cost);
-            Proof.Answer answer = new Proof(floor, new Patience(() -> false, 200)).under(A_LOT);
+            OptimalityProof.Answer answer = new OptimalityProof(floor, new WorkBudget(() -> false, 200)).under(A_LOT);
             assertThat(answer.bound()).isLessThanOrEqualTo(cost);
             if (answer.proven()) proven[0]++;
             if (features.has(Feature.CROOK) || features.has(Feature.TAPER)) return; // off the toy's grid

@@ -20,14 +20,14 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import ripwright.Options;
-import ripwright.SharedPlan;
-import ripwright.SharedPlanner;
 import ripwright.job.Job;
 import ripwright.plan.Plan;
 import ripwright.runner.csv.PlanTables;
 import ripwright.runner.disk.Leftovers;
 import ripwright.runner.disk.WholeFile;
 import ripwright.runner.tree.WrongInputException;
+import ripwright.shared.SharedPlan;
+import ripwright.shared.SharedPlanner;
 
 /** Plans jobs, many at once. A job that cannot be planned stops none of the others. */
 @Command(

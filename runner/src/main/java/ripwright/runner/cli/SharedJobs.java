@@ -5,10 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.BiFunction;
-import ripwright.DisagreeingJobsException;
 import ripwright.Options;
-import ripwright.SharedPlan;
-import ripwright.SharedSettings;
 import ripwright.job.Job;
 import ripwright.runner.disk.WholeFile;
 import ripwright.runner.json.JobReader;
@@ -16,6 +13,9 @@ import ripwright.runner.json.JobWriter;
 import ripwright.runner.json.Rack;
 import ripwright.runner.json.RackWriter;
 import ripwright.runner.tree.WrongInputException;
+import ripwright.shared.DisagreeingJobsException;
+import ripwright.shared.SharedPlan;
+import ripwright.shared.SharedSettings;
 
 /** Plans several jobs from one stack: a plan for each, what each is cut from, and the rip settings of all as one list. */
 final class SharedJobs {

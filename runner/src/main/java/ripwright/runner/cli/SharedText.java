@@ -4,10 +4,10 @@ import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
-import ripwright.SharedPlan;
-import ripwright.SharedSettings;
 import ripwright.measure.Unit;
 import ripwright.runner.tree.JsonOut;
+import ripwright.shared.SharedPlan;
+import ripwright.shared.SharedSettings;
 
 /** What several jobs from one stack come to together, and the rip settings of all as one list, for people and programs. */
 final class SharedText {

@@ -1,0 +1,45 @@
+package ripwright.internal.bound;
+
+import java.util.stream.IntStream;
+import ripwright.internal.pricing.Pattern;
+
+/**
+ * A layout in a linear program.
+ *
+ * @param sketch the layout
+ * @param made how many blanks of each part kind it makes
+ * @param kinds the kinds it makes any of
+ * @param inSection the most it makes of each kind in one section
+ * @param cost what the board costs less what it fetches, and its labor, in coins
+ */
+@SuppressWarnings("ArrayRecordComponent") // never changed once made, never compared
+public record Column(Pattern sketch, int[] made, int[] kinds, int[] inSection, long cost) {
+    /** The layout that is worth so much at those prices. */
+    public static Column of(Demand demand, Pattern sketch, long[] prices) {
+        int[] made = sketch.made(demand.wanted.length);
+        long blanks = 0;
+        for (int k = 0; k < made.length; k++) blanks += made[k] * prices[k];
+        int[] kinds = IntStream.range(0, made.length).filter(k -> made[k] > 0).toArray();
+        return new Column(
+                sketch,
+                made,
+                kinds,
+                inSection(sketch, made.length),
+                demand.cost[sketch.boardKind()] - (sketch.worth() - blanks));
+    }
+
+    private static int[] inSection(Pattern sketch, int parts) {
+        int[] most = new int[parts];
+        for (Pattern.Section section : sketch.sections()) {
+            int[] here = new int[parts];
+            for (Pattern.Strip strip : section.strips()) for (int kind : strip.partKinds()) here[kind]++;
+            for (int k = 0; k < parts; k++) most[k] = Math.max(most[k], here[k]);
+        }
+        return most;
+    }
+
+    /** What a layout costs beyond its board, at a unit of so many coins. */
+    public double beyondBoard(Demand demand, double unit) {
+        return (cost - demand.cost[sketch.boardKind()]) / unit;
+    }
+}

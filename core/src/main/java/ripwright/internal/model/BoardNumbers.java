@@ -1,0 +1,127 @@
+package ripwright.internal.model;
+
+import java.math.BigInteger;
+import java.math.RoundingMode;
+import ripwright.job.Job;
+import ripwright.measure.Length;
+import ripwright.stock.Board;
+import ripwright.stock.Defect;
+
+/** A board in bare numbers, and the geometry of its sections. */
+public final class BoardNumbers {
+    public final int index;
+    public final Board stock;
+    public final long length;
+    public final long from; // the near end trim
+    public final long to; // where the far end trim begins, or what is withheld; may lie before from
+    public final long widthNear;
+    public final long widthFar;
+    public final boolean ripped;
+    public final boolean leftStraight;
+    public final boolean rightStraight;
+    public final long edgeLoss;
+    public final long crook;
+    public final long[][] defects; // {from, to, left, right, 1 when it blocks all parts else 0}
+    final boolean rough;
+    final int thickness; // which of the job's it mills to, in rising order; beyond the 63rd they are not told apart
+    final long cost; // millionths
+    public final double salvageRate; // millionths for a square nanometer of offcut as thick as the raw board
+    public final double milledSalvageRate; // of offcut that is milled
+
+    /**
+     * @param thickness which of the job's it mills to
+     * @param withheld nanometers before the far end trim that no section reaches into
+     */
+    BoardNumbers(int index, Board board, Job job, int thickness, long withheld) {
+        this.index = index;
+        stock = board;
+        length = board.length().nanometers();
+        from = board.endTrim().near().nanometers();
+        to = length - board.endTrim().far().nanometers() - withheld;
+        widthNear = board.width().nanometers();
+        widthFar = board.widthAtFarEnd().nanometers();
+        ripped = board.ripped();
+        leftStraight = board.straightEdges() >= 1;
+        rightStraight = board.straightEdges() == 2;
+        edgeLoss = board.edgeLoss().nanometers();
+        crook = board.crook().nanometers();
+        defects = board.defects().stream().map(BoardNumbers::numbers).toArray(long[][]::new);
+        rough = board.rough();
+        this.thickness = Math.min(63, thickness);
+        cost = JobNumbers.millionths(job.cost(board).value().bigDecimalValue(6, RoundingMode.HALF_UP));
+        salvageRate = rate(job, board, board.thickness());
+        milledSalvageRate = rate(job, board, board.millsTo());
+    }
+
+    private static double rate(Job job, Board board, Length thickness) {
+        double inch = 25_400_000.0;
+        double counted = Math.max(1.0, thickness.nanometers() / inch);
+        double price = job.price(board).doubleValue() * job.salvage().doubleValue() * JobNumbers.MONEY;
+        return price * counted / 144 / inch / inch;
+    }
+
+    private static long[] numbers(Defect defect) {
+        return new long[] {
+            defect.from().nanometers(),
+            defect.to().nanometers(),
+            defect.left().nanometers(),
+            defect.right().nanometers(),
+            defect.blocks() == Defect.Blocks.ALL ? 1 : 0
+        };
+    }
+
+    public boolean tapered() {
+        return widthNear != widthFar;
+    }
+
+    /** The board's width {@code x} along the grain, rounded down. */
+    long widthAt(long x) {
+        if (widthNear == widthFar) return widthNear;
+        return widthNear + mulDivDown(widthFar - widthNear, x, length);
+    }
+
+    /** The width of a section: that of its narrower end. */
+    public long sectionWidth(long start, long end) {
+        return Math.min(widthAt(start), widthAt(end));
+    }
+
+    /** What straightening takes from the reference edge of a section of that length, at least. */
+    public long referenceLoss(boolean left, long sectionLength) {
+        if (left ? leftStraight : rightStraight) return 0;
+        if (crook == 0) return edgeLoss;
+        return Math.max(edgeLoss, crookOf(sectionLength));
+    }
+
+    /** How far an edge that is not straight bows out over a section of that length, rounded up. */
+    long crookOf(long sectionLength) {
+        BigInteger s = BigInteger.valueOf(sectionLength);
+        BigInteger l = BigInteger.valueOf(length);
+        BigInteger[] quotient =
+                BigInteger.valueOf(crook).multiply(s).multiply(s).divideAndRemainder(l.multiply(l));
+        return quotient[0].longValueExact() + quotient[1].signum();
+    }
+
+    /** What is given up at the edge away from the fence. */
+    public long otherLoss(boolean left) {
+        return (left ? rightStraight : leftStraight) ? 0 : edgeLoss;
+    }
+
+    /** Whether a section has to be straightened even when nothing more is given up. */
+    public boolean mustStraighten(boolean left) {
+        return !(left ? leftStraight : rightStraight);
+    }
+
+    /** The width left for strips and the kerfs between them. */
+    public long usableWidth(boolean left, long start, long end) {
+        return sectionWidth(start, end) - referenceLoss(left, end - start) - otherLoss(left);
+    }
+
+    private static long mulDivDown(long a, long b, long divisor) {
+        long high = Math.multiplyHigh(a, b);
+        long low = a * b;
+        if ((high == 0 && low >= 0) || (high == -1 && low < 0)) return Math.floorDiv(low, divisor);
+        BigInteger[] quotient =
+                BigInteger.valueOf(a).multiply(BigInteger.valueOf(b)).divideAndRemainder(BigInteger.valueOf(divisor));
+        return quotient[0].longValueExact() - (quotient[1].signum() < 0 ? 1 : 0);
+    }
+}

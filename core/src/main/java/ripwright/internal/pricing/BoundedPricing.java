@@ -1,0 +1,126 @@
+package ripwright.internal.pricing;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.PriorityQueue;
+import java.util.function.BooleanSupplier;
+
+/**
+ * The best layout of one board that has no more of any blank than is wanted, all its sections together. Best first: three
+ * places for a section, each with limits of its own; where the best layout within the limits has too many of a kind, one
+ * place has at most so many of it, or else that place has more and the others have so many less between them.
+ */
+public final class BoundedPricing {
+    private static final int PLACES = 3;
+
+    private final BoardClass wood;
+    private final int i; // the board's place in the wood
+    private final BoardProfile shape;
+    private final SectionTables[] sources; // one for each place
+    private final SectionCandidates[] taken;
+    private final long[] prices;
+    private final int[] wanted; // wanted[k]: blanks of part kind k there may be
+    private final PriorityQueue<Node> open = new PriorityQueue<>();
+
+    /** Limits on the places, and the best layout within them. */
+    @SuppressWarnings("ArrayRecordComponent") // never changed once made, never compared
+    private record Node(int[][] least, int[][] most, long worth, List<Pattern.Section> sections)
+            implements Comparable<Node> {
+        @Override
+        public int compareTo(Node other) {
+            return Long.compare(other.worth, worth);
+        }
+    }
+
+    BoundedPricing(
+            BoardClass wood,
+            int i,
+            BoardProfile shape,
+            SectionTables[] sources,
+            SectionCandidates[] taken,
+            long[] prices,
+            int[] wanted) {
+        this.wood = wood;
+        this.i = i;
+        this.shape = shape;
+        this.sources = sources;
+        this.taken = taken;
+        this.prices = prices;
+        this.wanted = wanted;
+        int[][] none = new int[PLACES][wanted.length];
+        int[][] all = new int[PLACES][];
+        Arrays.fill(all, wanted);
+        offer(none, all);
+    }
+
+    /**
+     * The best layout. After so many steps, when told to stop, or as soon as none is worth more than {@code enough}, one that is worth at least as
+     * much; it need not be within the bill then.
+     */
+    Pattern best(int mostSteps, long enough, BooleanSupplier stop) {
+        for (int n = 0; ; n++) {
+            Node node = open.peek();
+            if (node == null) return new Pattern(wood.boardKinds[i], StripPricing.NONE, List.of());
+            int[] made = made(node.sections);
+            int kind = tooMany(made);
+            if (kind < 0 || n == mostSteps || node.worth <= enough || stop.getAsBoolean())
+                return new Pattern(wood.boardKinds[i], node.worth, node.sections);
+            open.poll();
+            split(node, kind);
+        }
+    }
+
+    private int[] made(List<Pattern.Section> sections) {
+        return new Pattern(0, 0, sections).made(wanted.length);
+    }
+
+    private int tooMany(int[] made) {
+        for (int k = 0; k < made.length; k++) if (made[k] > wanted[k]) return k;
+        return -1;
+    }
+
+    private void split(Node node, int kind) {
+        int[] many = new int[PLACES];
+        for (int s = 0; s < PLACES; s++) many[s] = made(List.of(node.sections.get(s)))[kind];
+        int place = 0;
+        for (int s = 1; s < PLACES; s++)
+            if (many[s] - node.least[s][kind] > many[place] - node.least[place][kind]) place = s;
+        int sum = many[0] + many[1] + many[2];
+        int most = Math.max(node.least[place][kind], Math.min(many[place] - 1, wanted[kind] * many[place] / sum));
+        offer(node.least, with(node.most, place, kind, most));
+        int[][] least = with(node.least, place, kind, most + 1);
+        int[][] rest = node.most;
+        for (int s = 0; s < PLACES; s++) {
+            int others = 0;
+            for (int o = 0; o < PLACES; o++) if (o != s) others += least[o][kind];
+            if (wanted[kind] - others < least[s][kind]) return;
+            rest = with(rest, s, kind, Math.min(rest[s][kind], wanted[kind] - others));
+        }
+        offer(least, rest);
+    }
+
+    private static int[][] with(int[][] limits, int place, int kind, int limit) {
+        int[][] other = limits.clone();
+        other[place] = limits[place].clone();
+        other[place][kind] = limit;
+        return other;
+    }
+
+    private void offer(int[][] least, int[][] most) {
+        SectionTables[] by = new SectionTables[PLACES];
+        for (int s = 0; s < PLACES; s++) {
+            by[s] = sources[s];
+            for (int o = 0; o < s; o++) if (Arrays.equals(most[o], most[s])) by[s] = by[o];
+            if (by[s] == sources[s]) by[s].price(prices, most[s]);
+        }
+        SectionTriples placed = new SectionTriples(wood, i, shape, by, taken);
+        if (!placed.found()) return;
+        List<Pattern.Section> sections = new ArrayList<>();
+        for (int s = 0; s < PLACES; s++) {
+            int t = placed.length(s);
+            sections.add(t == 0 ? new Pattern.Section(0, List.of()) : by[s].section(i, t));
+        }
+        open.add(new Node(least, most, placed.worth(), sections));
+    }
+}

@@ -1,0 +1,54 @@
+package ripwright.internal.proof;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+import ripwright.internal.bound.Demand;
+import ripwright.internal.model.PricedLayout;
+import ripwright.internal.pricing.Pattern;
+import ripwright.internal.pricing.PricingProblem;
+
+/**
+ * Layouts of real blanks that make the whole bill.
+ *
+ * @param layouts one for each board that is cut
+ * @param coins what they cost, rip settings included
+ */
+public record CompleteLayouts(List<PricedLayout> layouts, long coins) {
+    /** What comes of sketches of different boards; empty when some blank is left unmade. */
+    static Optional<CompleteLayouts> of(Demand demand, PricingProblem oracle, @Nullable Pattern[] sketches) {
+        int[] left = demand.numbers.wanted();
+        int[] used = new int[demand.copies.length];
+        long[] prices = new long[demand.wanted.length];
+        Arrays.fill(prices, 1);
+        List<PricedLayout> layouts = new ArrayList<>();
+        for (Pattern sketch : sketches) {
+            if (sketch == null) continue;
+            int board = demand.kinds.boardsOf(sketch.boardKind())[used[sketch.boardKind()]++];
+            Optional<PricedLayout> layout = oracle.place(board, sketch, prices, left);
+            if (layout.isEmpty()) continue;
+            for (int part : layout.get().made()) left[part]--;
+            layouts.add(layout.get());
+        }
+        if (Arrays.stream(left).anyMatch(n -> n > 0)) return Optional.empty();
+        return Optional.of(new CompleteLayouts(List.copyOf(layouts), cost(demand, layouts)));
+    }
+
+    private static long cost(Demand demand, List<PricedLayout> layouts) {
+        Set<Long> widths = new HashSet<>();
+        double net = 0;
+        for (PricedLayout layout : layouts) {
+            net += layout.net() - layout.cost();
+            for (long width : layout.widths()) widths.add(width);
+        }
+        net += (double) widths.size() * demand.numbers.settingCost();
+        long coins = demand.coins.up(net);
+        for (PricedLayout layout : layouts)
+            coins += demand.coins.cost(layout.layout().board());
+        return coins;
+    }
+}

@@ -1,0 +1,181 @@
+package ripwright.internal.replay.layout;
+
+import java.util.List;
+import ripwright.internal.replay.Findings;
+import ripwright.internal.replay.PlacedBoard;
+import ripwright.internal.replay.PlacedSection;
+import ripwright.internal.replay.ReplayIndex;
+import ripwright.internal.replay.Tolerance;
+import ripwright.measure.Length;
+import ripwright.plan.Strip;
+import ripwright.saw.Saw;
+import ripwright.stock.Board;
+import ripwright.stock.Edge;
+
+/** The rules for how a board is broken down, and for the edge a section rides on. */
+public final class SectionRules {
+    private static final int MOST_SECTIONS = 3;
+
+    private final ReplayIndex pieces;
+    private final Findings findings;
+    private final Saw saw;
+
+    public SectionRules(ReplayIndex pieces, Findings findings) {
+        this.pieces = pieces;
+        this.findings = findings;
+        this.saw = pieces.job().saw();
+    }
+
+    public void check() {
+        for (PlacedBoard board : pieces.boards()) {
+            atMostThree(board);
+            oneCrosscutKerfApart(board);
+            if (board.board().ripped()) rippedStockIsOneStrip(board);
+            for (PlacedSection section : board.sections()) {
+                somethingIsRipped(section);
+                insideTheTrims(section);
+                if (!board.board().ripped()) asLongAsTheSawTakes(section);
+                taperedRidesItsLeftEdge(section);
+                edgeGivesUpEnough(section);
+            }
+        }
+    }
+
+    private void atMostThree(PlacedBoard board) {
+        if (board.sections().size() > MOST_SECTIONS)
+            findings.add(
+                    board.id(),
+                    "3.sections",
+                    "it is cut into " + board.sections().size() + " sections; at most three are due.");
+    }
+
+    private void somethingIsRipped(PlacedSection section) {
+        if (section.section().strips().isEmpty())
+            findings.add(section.id(), "3.sections", "it has no strip; a section has at least one.");
+    }
+
+    /** Sections lie, by where they start, exactly one crosscut kerf apart, or further. */
+    private void oneCrosscutKerfApart(PlacedBoard board) {
+        List<PlacedSection> sections = board.sections();
+        for (int i = 1; i < sections.size(); i++) {
+            PlacedSection before = sections.get(i - 1);
+            PlacedSection section = sections.get(i);
+            long due = before.to() + pieces.crosscutKerf();
+            if (Tolerance.less(section.from(), due))
+                findings.add(
+                        section.id(),
+                        "3.sections",
+                        "it starts at " + findings.say(section.from()) + "; " + before.id() + " ends at "
+                                + findings.say(before.to()) + " and the crosscut kerf is "
+                                + findings.say(pieces.crosscutKerf()) + ", so at least " + findings.say(due)
+                                + " is due.");
+        }
+    }
+
+    /** Sections lie in near .. length - far, and have some length. */
+    private void insideTheTrims(PlacedSection section) {
+        Board board = section.board();
+        long near = board.endTrim().near().nanometers();
+        long far = section.frame().length() - board.endTrim().far().nanometers();
+        if (!Tolerance.more(section.to(), section.from()))
+            findings.add(
+                    section.id(),
+                    "3.sections",
+                    "it ends at " + findings.say(section.to()) + ", not beyond its start at "
+                            + findings.say(section.from()) + ".");
+        if (Tolerance.less(section.from(), near))
+            findings.add(
+                    section.id(),
+                    "2.ends",
+                    "it starts at " + findings.say(section.from()) + "; the end trim there is " + findings.say(near)
+                            + ".");
+        if (Tolerance.more(section.to(), far))
+            findings.add(
+                    section.id(),
+                    "2.ends",
+                    "it ends at " + findings.say(section.to()) + "; the board is " + findings.say(board.length())
+                            + " long and the end trim there is "
+                            + findings.say(board.endTrim().far()) + ", so at most " + findings.say(far) + " is due.");
+    }
+
+    /** Sections are between the shortest and the longest rip. */
+    private void asLongAsTheSawTakes(PlacedSection section) {
+        long shortest = saw.shortestRip().map(Length::nanometers).orElse(0L);
+        long longest = saw.longestRip().map(Length::nanometers).orElse(Length.LONGEST.nanometers());
+        if (Tolerance.less(section.length(), shortest))
+            findings.add(
+                    section.id(),
+                    "3.sections",
+                    "it is " + findings.say(section.length()) + " long; the shortest rip is " + findings.say(shortest)
+                            + ".");
+        if (Tolerance.more(section.length(), longest))
+            findings.add(
+                    section.id(),
+                    "3.sections",
+                    "it is " + findings.say(section.length()) + " long; the longest rip is " + findings.say(longest)
+                            + ".");
+    }
+
+    private void taperedRidesItsLeftEdge(PlacedSection section) {
+        if (section.board().tapered() && section.section().referenceEdge() != Edge.LEFT)
+            findings.add(section.id(), "2.width", "it rides its right edge; a tapered board rides its left one.");
+    }
+
+    /** A reference edge that is not straight loses the larger of edge loss and crook x (s/L)^2; more is allowed. */
+    private void edgeGivesUpEnough(PlacedSection section) {
+        long due = section.dueEdgeLoss();
+        if (Tolerance.less(section.edgeLoss(), due))
+            findings.add(
+                    section.id(),
+                    "2.edges",
+                    "its reference edge gives up " + findings.say(section.edgeLoss()) + "; over "
+                            + findings.say(section.length()) + " of a board "
+                            + findings.say(section.board().length())
+                            + " long with a crook of "
+                            + findings.say(section.board().crook())
+                            + " and an edge loss of "
+                            + findings.say(section.board().edgeLoss()) + ", "
+                            + findings.say(due) + " is due.");
+    }
+
+    /** Ripped stock: one section trim to trim, one strip of its full width, no setting. */
+    private void rippedStockIsOneStrip(PlacedBoard board) {
+        if (board.sections().size() > 1)
+            findings.add(
+                    board.id(),
+                    "2.ripped",
+                    "ripped stock is cut into " + board.sections().size() + " sections; one is due.");
+        long near = board.board().endTrim().near().nanometers();
+        long far = board.frame().length() - board.board().endTrim().far().nanometers();
+        for (PlacedSection section : board.sections()) {
+            if (Tolerance.more(section.from(), near) || Tolerance.less(section.to(), far))
+                findings.add(
+                        section.id(),
+                        "2.ripped",
+                        "it runs from " + findings.say(section.from()) + " to " + findings.say(section.to())
+                                + "; of ripped stock it goes from trim to trim, " + findings.say(near) + " to "
+                                + findings.say(far) + ".");
+            if (section.strips().size() > 1)
+                findings.add(
+                        section.id(),
+                        "2.ripped",
+                        "it has " + section.strips().size() + " strips; ripped stock is one.");
+            section.section().strips().forEach(strip -> rippedStripIsAsWideAsItsBoard(section, strip));
+        }
+    }
+
+    private void rippedStripIsAsWideAsItsBoard(PlacedSection section, Strip strip) {
+        Length width = section.board().width();
+        if (!Tolerance.sameAsPrinted(strip.width(), width, pieces.job().units()))
+            findings.add(
+                    section.id(),
+                    "2.ripped",
+                    "strip " + strip.id() + " is " + findings.say(strip.width())
+                            + " wide; ripped stock is one strip of its full " + findings.say(width) + ".");
+        strip.setting()
+                .ifPresent(setting -> findings.add(
+                        section.id(),
+                        "2.ripped",
+                        "strip " + strip.id() + " names the rip setting " + setting + "; ripped stock has none."));
+    }
+}

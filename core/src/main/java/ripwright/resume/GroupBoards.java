@@ -1,0 +1,111 @@
+package ripwright.resume;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import ripwright.bill.Part;
+import ripwright.job.Job;
+
+/**
+ * Keeps parts that come from certain boards, or together from one, to the pieces of those boards. A group that was begun goes
+ * on with the board it was begun on; one that the plan cuts from a board that is opened stays with it, all of it, unless that
+ * is let go. What nothing is left for stays in the bill, of a board that is used up, so that it is short from then on.
+ */
+final class GroupBoards {
+    private final Map<String, SizeNow> pieces;
+    private final Map<String, Set<String>> begunOn = new HashMap<>(); // group -> boards
+    private final Map<String, Set<String>> plannedOn = new HashMap<>(); // group -> boards that are opened
+    private final Map<String, Integer> impossible = new LinkedHashMap<>();
+    private final Set<String> letGo = new HashSet<>(); // groups not begun that their planned board no longer gives
+    private final List<Part> parts = new ArrayList<>();
+
+    GroupBoards(
+            Job job,
+            PlannedPieces plan,
+            List<SizeNow> now,
+            Map<String, SizeNow> pieces,
+            List<Part> wanted,
+            boolean asPlanned) {
+        this.pieces = pieces;
+        Map<String, String> groups = new HashMap<>();
+        for (Part part : job.parts()) part.together().ifPresent(group -> groups.put(part.name(), group));
+        Set<String> opened = new HashSet<>();
+        for (SizeNow piece : now) if (piece.planned().kind() != HeldPiece.Kind.BOARD) opened.add(piece.board());
+        for (SizeNow piece : now)
+            if (piece.made())
+                plan.blank(piece.planned().name())
+                        .flatMap(blank -> Optional.ofNullable(groups.get(blank.part())))
+                        .ifPresent(group -> begunOn.computeIfAbsent(group, key -> new LinkedHashSet<>())
+                                .add(piece.board()));
+        if (asPlanned)
+            plan.boardsOfParts()
+                    .forEach((part, boards) -> Optional.ofNullable(groups.get(part))
+                            .filter(group -> opened.containsAll(boards))
+                            .ifPresent(group -> plannedOn
+                                    .computeIfAbsent(group, key -> new LinkedHashSet<>())
+                                    .addAll(boards)));
+        for (Part part : wanted)
+            planned(part)
+                    .filter(boards -> begun(part).isEmpty())
+                    .filter(boards -> ids(part, Optional.of(boards)).isEmpty())
+                    .flatMap(boards -> part.together())
+                    .ifPresent(letGo::add);
+        for (Part part : wanted) keep(part);
+    }
+
+    private Optional<Set<String>> begun(Part part) {
+        return part.together().flatMap(group -> Optional.ofNullable(begunOn.get(group)));
+    }
+
+    private Optional<Set<String>> planned(Part part) {
+        return part.together()
+                .filter(group -> !letGo.contains(group))
+                .flatMap(group -> Optional.ofNullable(plannedOn.get(group)));
+    }
+
+    /** The parts, each of the pieces in hand that may still serve it; what none may serve is of boards that are used up. */
+    List<Part> parts() {
+        return List.copyOf(parts);
+    }
+
+    /** How many of which parts nothing is left for of the boards they may come from. */
+    Map<String, Integer> impossible() {
+        return java.util.Collections.unmodifiableMap(impossible);
+    }
+
+    private void keep(Part part) {
+        Optional<Set<String>> tied = begun(part).or(() -> planned(part));
+        if (tied.isEmpty() && part.boards().isEmpty()) {
+            parts.add(part);
+            return;
+        }
+        Set<String> ids = ids(part, tied);
+        Optional<String> together = tied.isPresent() ? Optional.empty() : part.together();
+        if (ids.isEmpty()) {
+            impossible.put(part.name(), part.count());
+            together = Optional.empty();
+            for (String board : tied.orElse(part.boards())) ids.add(usedUp(board));
+        }
+        parts.add(part.toBuilder().boards(ids).together(together).build());
+    }
+
+    private static String usedUp(String board) {
+        return board.endsWith(Part.USED_UP) ? board : HandIds.plain(board) + Part.USED_UP;
+    }
+
+    /** The pieces in hand that the part may come from, of those boards alone if any are named. */
+    private Set<String> ids(Part part, Optional<Set<String>> boards) {
+        Set<String> ids = new LinkedHashSet<>();
+        pieces.forEach((id, piece) -> {
+            boolean there = boards.map(those -> those.contains(piece.board())).orElse(true);
+            if (there && part.mayComeFrom(piece.board()) && piece.gives(part)) ids.add(id);
+        });
+        return ids;
+    }
+}

@@ -1,0 +1,254 @@
+package ripwright.resume;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.OptionalLong;
+import java.util.Set;
+import ripwright.internal.geometry.Piece;
+import ripwright.internal.geometry.RackEntry;
+import ripwright.job.Job;
+import ripwright.measure.Length;
+import ripwright.plan.CutBoard;
+import ripwright.plan.Section;
+import ripwright.plan.Step;
+import ripwright.plan.Strip;
+import ripwright.plan.TestBlank;
+import ripwright.resume.HeldPiece.Kind;
+import ripwright.stock.Board;
+import ripwright.stock.Edge;
+
+/**
+ * Re-enacts steps of a plan on the job's boards, one after the other: every piece that is there afterwards, and all the wood
+ * that went to dust. Both together are always the whole boards.
+ */
+final class PiecesInHand {
+    private final Job job;
+    private final PlannedPieces pieces;
+    private final PartialCrosscut crosscut;
+    private final List<HeldPiece> held = new ArrayList<>();
+    private final List<Losses> dust = new ArrayList<>();
+    private final SawsUsed saws = new SawsUsed();
+    private final Set<String> opened = new LinkedHashSet<>();
+
+    PiecesInHand(Job job, PlannedPieces pieces) {
+        this.job = job;
+        this.pieces = pieces;
+        crosscut = new PartialCrosscut(job.saw().crosscutKerf().nanometers(), held, dust, saws);
+        for (Board board : job.boards())
+            held.add(new HeldPiece(
+                    Kind.BOARD,
+                    board.id(),
+                    board.id(),
+                    Piece.across(board, 0, board.length().nanometers())));
+    }
+
+    List<HeldPiece> held() {
+        return Collections.unmodifiableList(held);
+    }
+
+    List<Losses> dust() {
+        return Collections.unmodifiableList(dust);
+    }
+
+    SawsUsed saws() {
+        return saws;
+    }
+
+    /** The boards something was cut from. */
+    Set<String> opened() {
+        return Collections.unmodifiableSet(opened);
+    }
+
+    void does(Step step) {
+        switch (step.does()) {
+            case BREAKDOWN -> breakDown(step);
+            case MILL -> mill(step.piece());
+            case STRAIGHTEN -> straighten(step.piece());
+            case TEST -> step.setting().ifPresent(this::test);
+            case RIP -> rip(step);
+            case CHECK -> {}
+            case BLANK, TRIM -> crosscut(step);
+        }
+        for (String id : step.makes()) pieces.offcut(id).ifPresent(offcut -> new OffcutFound(offcut, held).claim());
+    }
+
+    private void breakDown(Step step) {
+        String id = step.piece();
+        opened.add(id);
+        replace(named(Kind.BOARD, id), board -> new HeldPiece(Kind.REST, id, id, board.wood()));
+        for (Section section : pieces.cutBoard(id).map(CutBoard::sections).orElse(List.of())) {
+            Piece wood =
+                    crosscut.takes(id, section.from().nanometers(), section.to().nanometers());
+            if (wood.board().ripped()) {
+                Piece strip = edges(wood, wood.left(), OptionalLong.of(wood.narrowWidth()), true, true);
+                for (Strip one : section.strips()) held.add(new HeldPiece(Kind.STRIP, one.id(), one.id(), strip));
+            } else held.add(new HeldPiece(Kind.SECTION, section.id(), section.id(), wood));
+        }
+        step.makes().forEach(this::testBlank);
+    }
+
+    private void crosscut(Step step) {
+        for (String id : step.makes()) {
+            pieces.blank(id).ifPresent(blank -> {
+                String strip = pieces.stripOf(id).orElseThrow();
+                long from = blank.from().nanometers();
+                Piece wood = crosscut.takes(strip, from, from + blank.length().nanometers());
+                held.add(new HeldPiece(Kind.BLANK, id, strip, wood));
+            });
+            testBlank(id);
+        }
+    }
+
+    private void testBlank(String id) {
+        pieces.testBlank(id).ifPresent(this::testBlank);
+    }
+
+    private void testBlank(TestBlank blank) {
+        pieces.placeOf(blank).ifPresent(place -> {
+            Piece wood = crosscut.takes(
+                    blank.from(), place.from().nanometers(), place.to().nanometers());
+            held.add(new HeldPiece(Kind.TEST_BLANK, blank.id(), blank.from(), wood));
+        });
+    }
+
+    /** A section, the strip of a ripped board, or a test blank. */
+    private void mill(String id) {
+        Set<String> strips = pieces.stripsOf(id);
+        for (HeldPiece piece : List.copyOf(held))
+            if (piece.name().equals(id) || (piece.kind() == Kind.STRIP && strips.contains(piece.name())))
+                replace(piece, rough -> rough.with(milled(rough.wood())));
+    }
+
+    private void straighten(String id) {
+        pieces.section(id)
+                .ifPresentOrElse(
+                        section -> {
+                            HeldPiece rough = named(Kind.SECTION, id);
+                            long loss = pieces.exactLoss(section.edgeLoss(), due(rough.wood()));
+                            replace(rough, piece -> piece.with(straight(piece.wood(), section.referenceEdge(), loss)));
+                            saws.rip();
+                        },
+                        () -> replace(named(Kind.TEST_BLANK, id), piece -> piece.with(straightened(piece.wood()))));
+    }
+
+    /** What straightening an edge of that piece takes, at least. */
+    private static long due(Piece piece) {
+        Board entry = new RackEntry(piece).board("?");
+        return entry.edgeLoss().max(entry.crook()).nanometers();
+    }
+
+    private Piece straightened(Piece piece) {
+        return straight(piece, Edge.LEFT, due(piece));
+    }
+
+    private Piece straight(Piece piece, Edge edge, long loss) {
+        long right = edge == Edge.LEFT ? 0 : rightOf(piece);
+        if (edge == Edge.LEFT) {
+            lose(Losses.Cause.EDGE, piece, piece.left(), OptionalLong.of(piece.left() + loss));
+            return edges(piece, piece.left() + loss, piece.right(), true, piece.rightStraight());
+        }
+        lose(Losses.Cause.EDGE, piece, right - loss, OptionalLong.of(right));
+        return edges(piece, piece.left(), OptionalLong.of(right - loss), piece.leftStraight(), true);
+    }
+
+    /** All test blanks that prove a setting count as cut down by it. */
+    private void test(String id) {
+        saws.setting(id);
+        saws.rip();
+        Length width = pieces.setting(id).orElseThrow().width();
+        for (TestBlank blank : pieces.plan().testBlanks()) {
+            if (!blank.proves().contains(id)) continue;
+            if (held.stream().noneMatch(piece -> piece.name().equals(blank.id()))) testBlank(blank); // a whole piece
+            for (HeldPiece piece : List.copyOf(held))
+                if (piece.name().equals(blank.id()))
+                    replace(piece, whole -> whole.with(cutDown(whole.wood(), width.nanometers())));
+        }
+    }
+
+    private Piece cutDown(Piece blank, long width) {
+        Piece ready = blank.hasStraightEdge() ? blank : straightened(blank);
+        if (ready.narrowWidth() <= width) return ready;
+        if (ready.leftStraight()) {
+            lose(Losses.Cause.TEST, ready, ready.left() + width, ready.right());
+            return edges(ready, ready.left(), OptionalLong.of(ready.left() + width), true, true);
+        }
+        long right = rightOf(ready);
+        lose(Losses.Cause.TEST, ready, ready.left(), OptionalLong.of(right - width));
+        return edges(ready, right - width, OptionalLong.of(right), true, true);
+    }
+
+    private void rip(Step step) {
+        step.setting().ifPresent(saws::setting);
+        Section section = pieces.section(step.piece()).orElseThrow();
+        for (Strip strip : section.strips()) {
+            if (!step.makes().contains(strip.id())) continue;
+            saws.rip();
+            HeldPiece rest = named(Kind.SECTION, section.id());
+            held.remove(rest);
+            boolean last = strip.equals(section.strips().get(section.strips().size() - 1));
+            rip(section, strip.id(), rest, strip.width().nanometers(), last);
+        }
+    }
+
+    private void rip(Section section, String strip, HeldPiece rest, long width, boolean last) {
+        boolean left = section.referenceEdge() == Edge.LEFT;
+        Piece wood = rest.wood();
+        long kerf = job.saw().ripKerf().nanometers();
+        long start = left ? wood.left() : rightOf(wood) - width;
+        held.add(new HeldPiece(
+                Kind.STRIP, strip, strip, edges(wood, start, OptionalLong.of(start + width), true, true)));
+        boolean remains = wood.narrowWidth() > width + kerf;
+        long gone = remains ? kerf : wood.narrowWidth() - width; // at the narrow end
+        Piece beside;
+        if (left) {
+            lose(Losses.Cause.RIP, wood, start + width, remains ? OptionalLong.of(start + width + gone) : wood.right());
+            beside = edges(wood, start + width + kerf, wood.right(), true, wood.rightStraight());
+        } else {
+            lose(Losses.Cause.RIP, wood, start - gone, OptionalLong.of(start));
+            beside = edges(wood, wood.left(), OptionalLong.of(start - kerf), wood.leftStraight(), true);
+        }
+        if (remains) held.add(last ? new HeldPiece(Kind.REST, section.id(), section.id(), beside) : rest.with(beside));
+    }
+
+    private HeldPiece named(Kind kind, String name) {
+        return held.stream()
+                .filter(piece -> piece.kind() == kind && piece.name().equals(name))
+                .findFirst()
+                .orElseThrow(() -> new IllegalStateException(name + " is not in hand."));
+    }
+
+    private void replace(HeldPiece piece, java.util.function.UnaryOperator<HeldPiece> by) {
+        held.set(held.indexOf(piece), by.apply(piece));
+    }
+
+    private void lose(Losses.Cause cause, Piece piece, long left, OptionalLong right) {
+        if (right.isPresent() && right.getAsLong() <= left) return;
+        if (right.isEmpty() && Math.max(piece.widthAt(piece.from()), piece.widthAt(piece.to())) + piece.left() <= left)
+            return;
+        dust.add(new Losses(cause, edges(piece, left, right, piece.leftStraight(), piece.rightStraight())));
+    }
+
+    private static long rightOf(Piece piece) {
+        return piece.left() + piece.narrowWidth();
+    }
+
+    private static Piece edges(
+            Piece piece, long left, OptionalLong right, boolean leftStraight, boolean rightStraight) {
+        return new Piece(
+                piece.board(), piece.from(), piece.to(), left, right, leftStraight, rightStraight, piece.milled());
+    }
+
+    private static Piece milled(Piece piece) {
+        return new Piece(
+                piece.board(),
+                piece.from(),
+                piece.to(),
+                piece.left(),
+                piece.right(),
+                piece.leftStraight(),
+                piece.rightStraight(),
+                true);
+    }
+}

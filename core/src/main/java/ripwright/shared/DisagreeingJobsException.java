@@ -1,0 +1,20 @@
+package ripwright.shared;
+
+import java.util.List;
+
+/** Says all in which jobs that are to share a stack do not agree. */
+public final class DisagreeingJobsException extends IllegalArgumentException {
+    private static final long serialVersionUID = 1;
+
+    private final transient List<String> disagreements;
+
+    DisagreeingJobsException(List<String> disagreements) {
+        super(String.join(System.lineSeparator(), disagreements));
+        this.disagreements = List.copyOf(disagreements);
+    }
+
+    /** A sentence for each. */
+    public List<String> disagreements() {
+        return disagreements;
+    }
+}

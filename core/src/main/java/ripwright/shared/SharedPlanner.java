@@ -1,0 +1,38 @@
+package ripwright.shared;
+
+import java.util.List;
+import java.util.stream.IntStream;
+import ripwright.Options;
+import ripwright.job.Job;
+
+/**
+ * Plans several jobs from one stack. Keeps no state; safe on any thread. The jobs must agree on units, saws, test rip, keep,
+ * salvage, labor and prices, and a board that several of them list must be the same in each; the stack is all boards that
+ * any of them lists.
+ */
+public final class SharedPlanner {
+    private SharedPlanner() {}
+
+    /**
+     * Plans them one after the other, as they come: each from what those before it leave.
+     *
+     * @throws DisagreeingJobsException when they do not agree
+     */
+    public static SharedPlan inTurn(List<Job> jobs, Options options) {
+        new Agreement(jobs).require();
+        return new PlanningOrders(jobs, options, 1)
+                .oneByOne(IntStream.range(0, jobs.size()).boxed().toList());
+    }
+
+    /**
+     * Plans them so that all of them together make the most and cost the least: the best of several orders, each with
+     * every job planned for itself and with every job planned in view of those after it. It takes up to four times the
+     * seconds that the jobs are given.
+     *
+     * @throws DisagreeingJobsException when they do not agree
+     */
+    public static SharedPlan together(List<Job> jobs, Options options) {
+        new Agreement(jobs).require();
+        return new BestOrder(jobs, options).best();
+    }
+}

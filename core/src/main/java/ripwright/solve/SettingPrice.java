@@ -1,8 +1,0 @@
-package ripwright.solve;
-
-/**
- * What one rip setting costs.
- *
- * @param millionths of the currency, its tests included
- */
-public record SettingPrice(long millionths) {}

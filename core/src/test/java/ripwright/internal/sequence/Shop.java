@@ -1,0 +1,181 @@
+package ripwright.internal.sequence;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import ripwright.bill.Part;
+import ripwright.internal.geometry.Layout;
+import ripwright.job.Job;
+import ripwright.job.Keep;
+import ripwright.job.Limits;
+import ripwright.measure.Length;
+import ripwright.measure.Money;
+import ripwright.measure.Unit;
+import ripwright.plan.Plan;
+import ripwright.plan.Step;
+import ripwright.replay.Replay;
+import ripwright.saw.Labor;
+import ripwright.saw.Saw;
+import ripwright.saw.TestRip;
+import ripwright.stock.Board;
+import ripwright.stock.Edge;
+import ripwright.stock.History;
+import ripwright.stock.Species;
+
+/**
+ * A small shop to plan for: kerfs of 1/8 in, no tests, offcuts kept from 12 in by 2 in, maple and walnut at 1 a board
+ * foot, half of it salvaged, work unpaid. All numbers are inches.
+ */
+public final class Shop {
+    private Unit units = Unit.INCH;
+    private Saw saw = Saw.of(in("0.125"), in("0.125"));
+    private TestRip testRip = TestRip.NONE;
+    private Keep keep = new Keep(in("12"), in("2"));
+    private Optional<Labor> labor = Optional.empty();
+    private final List<Board> stack = new ArrayList<>();
+    private final List<Board> rack = new ArrayList<>();
+    private final List<Part> parts = new ArrayList<>();
+
+    public static Length in(String inches) {
+        return Length.inches(inches);
+    }
+
+    public static long nm(String inches) {
+        return in(inches).nanometers();
+    }
+
+    /** A clear maple board 1 in thick with two straight edges and no trim. */
+    public static Board.Builder maple(String id, String width, String length) {
+        return maple(id, "1", width, length);
+    }
+
+    public static Board.Builder maple(String id, String thickness, String width, String length) {
+        return Board.measured(id, "maple", in(thickness), in(width), in(length));
+    }
+
+    /** A maple offcut 1 in thick with two straight edges and no trim. */
+    public static Board offcut(String id, String width, String length) {
+        return maple(id, width, length).onRack(History.UNKNOWN).build();
+    }
+
+    /** A hidden part 1 in thick. */
+    public static Part.Builder part(String name, String length, String width) {
+        return Part.of(name, in(length), in(width), in("1"));
+    }
+
+    public static Layout cut(int board, Layout.Section... sections) {
+        return new Layout(board, List.of(sections));
+    }
+
+    public static Layout.Section section(String from, String to, Layout.Strip... strips) {
+        return section(from, to, Edge.LEFT, "0", strips);
+    }
+
+    public static Layout.Section section(String from, String to, Edge edge, String edgeLoss, Layout.Strip... strips) {
+        return new Layout.Section(nm(from), nm(to), edge, nm(edgeLoss), List.of(strips));
+    }
+
+    public static Layout.Strip strip(String width, Layout.Blank... blanks) {
+        return new Layout.Strip(nm(width), List.of(blanks));
+    }
+
+    public static Layout.Blank blank(int part, String from) {
+        return new Layout.Blank(part, nm(from));
+    }
+
+    public static Labor labor(String perHour, String setting, String rip, String crosscut) {
+        return new Labor(
+                new BigDecimal(perHour), new BigDecimal(setting), new BigDecimal(rip), new BigDecimal(crosscut));
+    }
+
+    public Shop units(Unit units) {
+        this.units = units;
+        return this;
+    }
+
+    public Shop saw(Saw saw) {
+        this.saw = saw;
+        return this;
+    }
+
+    /** So many test blanks, 12 in long, for each setting. */
+    public Shop tries(int tries) {
+        this.testRip = new TestRip(in("12"), tries);
+        return this;
+    }
+
+    public Shop keep(String length, String width) {
+        this.keep = new Keep(in(length), in(width));
+        return this;
+    }
+
+    public Shop pays(Labor labor) {
+        this.labor = Optional.of(labor);
+        return this;
+    }
+
+    public Shop stack(Board.Builder... boards) {
+        for (Board.Builder board : boards) stack.add(board.build());
+        return this;
+    }
+
+    public Shop rack(Board... offcuts) {
+        rack.addAll(List.of(offcuts));
+        return this;
+    }
+
+    public Shop wants(Part.Builder... wanted) {
+        for (Part.Builder part : wanted) parts.add(part.build());
+        return this;
+    }
+
+    public Job job() {
+        return new Job(
+                "bench",
+                units,
+                saw,
+                testRip,
+                keep,
+                Map.of(new Species("maple"), BigDecimal.ONE, new Species("walnut"), BigDecimal.ONE),
+                new BigDecimal("0.5"),
+                labor,
+                stack,
+                rack,
+                parts,
+                Limits.NONE);
+    }
+
+    /** The plan, replayed. */
+    public Plan plan(List<Layout> layouts) {
+        return plan(layouts.toArray(Layout[]::new));
+    }
+
+    /** The same. */
+    public Plan plan(Layout... layouts) {
+        Job job = job();
+        Plan plan = new Sequencer(job, List.of(layouts), Money.ZERO).plan();
+        assertThat(Replay.faults(job, plan)).isEmpty();
+        return plan;
+    }
+
+    /** A plan's steps as lines: {@code rip S1 at R1 -> S1, S2}. */
+    public static List<String> lines(Plan plan) {
+        return plan.steps().stream().map(Shop::line).toList();
+    }
+
+    private static String line(Step step) {
+        StringBuilder line = new StringBuilder();
+        line.append(step.n()).append(' ').append(step.does().name().toLowerCase(Locale.ROOT));
+        line.append(' ').append(step.piece());
+        step.setting().ifPresent(setting -> line.append(" at ").append(setting));
+        step.stop().ifPresent(stop -> line.append(" at stop ").append(Unit.INCH.exact(stop)));
+        if (!step.makes().isEmpty()) line.append(" -> ").append(String.join(", ", step.makes()));
+        step.spare().ifPresent(spare -> line.append(", spare ").append(Unit.INCH.exact(spare)));
+        return line.toString();
+    }
+}
