@@ -36,6 +36,7 @@ public final class Leftovers {
     }
 
     private static void clear(Path folder) {
+        if (!Files.isDirectory(folder)) return; // to look into a pipe is to wait for it
         try (DirectoryStream<Path> files = Files.newDirectoryStream(folder, ".*" + ENDING)) {
             for (Path file : files) if (isLeft(file)) Files.deleteIfExists(file);
         } catch (IOException | DirectoryIteratorException e) {

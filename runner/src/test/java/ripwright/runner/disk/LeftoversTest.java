@@ -1,6 +1,7 @@
 package ripwright.runner.disk;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -8,6 +9,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.FileTime;
 import java.util.List;
+import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -94,5 +96,16 @@ class LeftoversTest {
                 Files.createDirectory(folder.resolve(".lockers." + gone + ".ripwright.tmp")));
         clear();
         assertThat(others).allSatisfy(other -> assertThat(other).exists());
+    }
+
+    @Test
+    void a_pipe_that_is_no_folder_is_not_waited_for() throws IOException, InterruptedException {
+        Path pipe = folder.resolve("pipe");
+        assumeTrue(new ProcessBuilder("mkfifo", pipe.toString()).start().waitFor() == 0);
+        Thread clearing = new Thread(() -> Leftovers.clear(List.of(pipe)));
+        clearing.setDaemon(true); // nothing else ends what waits for a pipe
+        clearing.start();
+        clearing.join(TimeUnit.SECONDS.toMillis(60));
+        assertThat(clearing.isAlive()).isFalse();
     }
 }
