@@ -68,7 +68,7 @@ import ripwright.shared.SharedPlanner;
             "  0:every part is planned",
             "  1:the stack is short; the rest is planned, and what to buy is said",
             "  2:something is wrong with the input, and nothing was written for that job",
-            "  3:a fault of Ripwright's",
+            "  3:a fault of Ripwright's, or too little memory for that job",
             "130:interrupted; the best plan so far was written, and of jobs not begun nothing"
         },
         footer = {
