@@ -222,7 +222,7 @@ class ResumeCommandTest {
     @Test
     void however_often_a_step_is_listed_the_first_mistakes_are_told() throws IOException {
         Shop shop = new Shop(folder, Planner::plan);
-        String often = "1, ".repeat(1_000_000 - 1) + "1";
+        String often = "1, ".repeat(200_000 - 1) + "1";
         Path report = shop.file("often.report.json", """
                 { "format": 1, "job": "Shoe bench", "changes": [],
                   "done": [
@@ -230,8 +230,8 @@ class ResumeCommandTest {
                 """.formatted(often.replace(", ", ",\n")));
         assertThat(shop.run("resume", PLAN.toString(), report.toString())).isEqualTo(2);
         assertThat(shop.err()).startsWith("""
-                        FOLDER/often.report.json: 999999 mistakes, nothing was resumed. The first 100:
-                          $.done[1]    step 1 is listed twice; list it once.
+                        FOLDER/often.report.json: 199999 mistakes, nothing was resumed. The first 100:
+                          $.done[1]     step 1 is listed twice; list it once.
                         """);
         assertThat(shop.err().lines()).hasSize(301);
     }
