@@ -80,8 +80,8 @@ final class LowerBoundKeeper {
         return workers.result(wholeBill);
     }
 
-    private void raise(Money floor) {
-        known = printed.of(floor).roundedDown();
+    private void raise(Money lowerBound) {
+        known = printed.of(lowerBound).roundedDown();
     }
 
     /** The highest that is known of it so far, to the cent; 0 while nothing is. */
@@ -111,13 +111,13 @@ final class LowerBoundKeeper {
         boolean worthwhile =
                 provable() && best.blanks() == wanted() && best.cost().compareTo(known()) > 0;
         if (!worthwhile) return CompletableFuture.completedFuture(best);
-        LowerBound floor = awaited();
-        return workers.begin(() -> proven(best, floor, endOfProof(share)));
+        LowerBound lowerBound = awaited();
+        return workers.begin(() -> proven(best, lowerBound, endOfProof(share)));
     }
 
-    private Incumbent proven(Incumbent best, LowerBound floor, BooleanSupplier end) {
+    private Incumbent proven(Incumbent best, LowerBound lowerBound, BooleanSupplier end) {
         Money net = Money.of(BigDecimal.valueOf(best.net(), 6));
-        OptimalityProof.Answer answer = new OptimalityProof(floor, end, clock.until(clock.seconds())).under(net);
+        OptimalityProof.Answer answer = new OptimalityProof(lowerBound, end, clock.until(clock.seconds())).under(net);
         raised = answer.bound();
         if (answer.layouts().isEmpty()) return best;
         @Nullable PricedLayout[] layouts = new @Nullable PricedLayout[numbers.boards()];

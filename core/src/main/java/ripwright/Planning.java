@@ -43,8 +43,8 @@ final class Planning implements AutoCloseable {
     private final Workers workers;
     private final Clock clock;
     private final JobNumbers everything;
-    private final LowerBoundKeeper underneath;
-    private Restriction withheld = Restriction.NOTHING; // so that test rips have wood
+    private final LowerBoundKeeper bounds;
+    private Restriction restriction = Restriction.NOTHING; // so that test rips have wood
     private int rounds; // of all searches so far
     private boolean timeOver; // when the search ended
 
@@ -54,7 +54,7 @@ final class Planning implements AutoCloseable {
         workers = new Workers(threads(job.limits().threads()));
         clock = new Clock(job, options, workers);
         everything = new JobNumbers(job);
-        underneath = new LowerBoundKeeper(everything, clock, options, workers);
+        bounds = new LowerBoundKeeper(everything, clock, options, workers);
     }
 
     @Override
@@ -92,16 +92,16 @@ final class Planning implements AutoCloseable {
             timeOver = clock.elapsed() >= clock.seconds();
             try {
                 List<Layout> layouts = best.cut();
-                Money floor = underneath.under(best);
-                return workers.here(() -> judged(layouts, floor));
+                Money lowerBound = bounds.under(best);
+                return workers.here(() -> judged(layouts, lowerBound));
             } catch (NoTestWoodException e) {
                 best = without(best, e.setting());
             }
         }
     }
 
-    private Plan judged(List<Layout> layouts, Money floor) {
-        Plan plan = tidied(layouts, floor);
+    private Plan judged(List<Layout> layouts, Money lowerBound) {
+        Plan plan = tidied(layouts, lowerBound);
         Replay.require(job, plan);
         return plan;
     }
@@ -109,14 +109,13 @@ final class Planning implements AutoCloseable {
     /** The search's best, or what a proof finds if that is better; where settings are tested too, the search goes on from there. */
     private Incumbent best() {
         boolean tested = everything.proving().wanted();
-        boolean provable = underneath.provable();
+        boolean provable = bounds.provable();
         Incumbent found = search(patience(), provable ? SEARCH_BEFORE_PROOF : 1).best();
         if (!provable) return found;
-        if (clock.limited() && found.blanks() < underneath.wanted())
+        if (clock.limited() && found.blanks() < bounds.wanted())
             return search(patience(), 1).best(found.layouts());
         double share = tested ? PROOF_OF_LESS : 1;
-        Incumbent proven =
-                clock.limited() ? provenBeside(found, share) : workers.result(underneath.proven(found, share));
+        Incumbent proven = clock.limited() ? provenBeside(found, share) : workers.result(bounds.proven(found, share));
         if (!tested || proven.equals(found)) return proven;
         Incumbent more = search(patience(), 1).best(proven.layouts());
         return more.betterThan(found) ? more : found;
@@ -124,7 +123,7 @@ final class Planning implements AutoCloseable {
 
     /** The better of what a proof finds and of what one thread of the search finds beside it. */
     private Incumbent provenBeside(Incumbent best, double share) {
-        Future<Incumbent> proof = underneath.proven(best, share);
+        Future<Incumbent> proof = bounds.proven(best, share);
         BooleanSupplier late = clock.until(clock.seconds() * share);
         Incumbent searched = besideProof(best, () -> proof.isDone() || late.getAsBoolean());
         if (best.betterThan(searched)) searched = best;
@@ -137,17 +136,17 @@ final class Planning implements AutoCloseable {
      * is hard to free in an answer that is packed tight, and another may have some.
      */
     private Incumbent besideProof(Incumbent best, BooleanSupplier end) {
-        boolean afresh = everything.proving().wanted() && underneath.wanted() <= MOST_PARTS_AFRESH;
+        boolean afresh = everything.proving().wanted() && bounds.wanted() <= MOST_PARTS_AFRESH;
         long seed = job.limits().seed().orElse(0) + (afresh ? 1 : 0);
         Search search = search(everything, Integer.MAX_VALUE, OTHER_THREADS, seed, end);
         return afresh ? search.best() : search.best(best.layouts());
     }
 
     /** The plan of those layouts, set in order where that costs nothing. */
-    private Plan tidied(List<Layout> layouts, Money floor) {
-        Plan plan = new Sequencer(job, layouts, floor).plan();
+    private Plan tidied(List<Layout> layouts, Money lowerBound) {
+        Plan plan = new Sequencer(job, layouts, lowerBound).plan();
         try {
-            Plan tidied = new Sequencer(job, new Tidying(job, layouts).layouts(), floor).plan();
+            Plan tidied = new Sequencer(job, new Tidying(job, layouts).layouts(), lowerBound).plan();
             return asGood(tidied, plan) ? tidied : plan;
         } catch (NoTestWoodException e) {
             return plan;
@@ -166,11 +165,11 @@ final class Planning implements AutoCloseable {
 
     /** The last resort where the sequence finds no test wood though the search did: no strip is ripped to that width. */
     private Incumbent without(Incumbent answer, Length width) {
-        withheld = withheld.withWidth(width);
+        restriction = restriction.withWidth(width);
         @Nullable PricedLayout[] standing = answer.layouts().clone();
         for (int b = 0; b < standing.length; b++) {
             PricedLayout layout = standing[b];
-            if (layout != null && Arrays.stream(layout.widths()).anyMatch(withheld::bars)) standing[b] = null;
+            if (layout != null && Arrays.stream(layout.widths()).anyMatch(restriction::bars)) standing[b] = null;
         }
         return search(QUICK, 1).best(standing);
     }
@@ -181,7 +180,7 @@ final class Planning implements AutoCloseable {
 
     /** Until that share of the time given is over. */
     private Search search(int patience, double share) {
-        JobNumbers numbers = withheld.equals(Restriction.NOTHING) ? everything : new JobNumbers(job, withheld);
+        JobNumbers numbers = restriction.equals(Restriction.NOTHING) ? everything : new JobNumbers(job, restriction);
         long seed = job.limits().seed().orElse(0);
         return search(numbers, patience, threads(job.limits().threads()), seed, clock.until(clock.seconds() * share));
     }
@@ -193,29 +192,29 @@ final class Planning implements AutoCloseable {
                 options.mostRecuts() > 0 ? options.mostRecuts() : Long.MAX_VALUE,
                 patience,
                 MOVES_PER_BLANK);
-        underneath.reached(BigDecimal.ZERO);
+        bounds.reached(BigDecimal.ZERO);
         return new Search(
-                numbers, effort, workers, this::floor, () -> end.getAsBoolean() || underneath.met(), this::tell);
+                numbers, effort, workers, this::lowerBound, () -> end.getAsBoolean() || bounds.met(), this::tell);
     }
 
     /**
      * For the search to build on, unless recuts are counted. Where no time is given a round waits for it, so that the path of
      * the search does not hang on when it is found.
      */
-    private Optional<LowerBound> floor() {
-        if (options.mostRecuts() > 0 || !withheld.equals(Restriction.NOTHING)) return Optional.empty();
-        if (clock.limited()) return underneath.found();
-        return ++rounds > ROUNDS_BESIDE_FLOOR ? Optional.of(underneath.awaited()) : Optional.empty();
+    private Optional<LowerBound> lowerBound() {
+        if (options.mostRecuts() > 0 || !restriction.equals(Restriction.NOTHING)) return Optional.empty();
+        if (clock.limited()) return bounds.found();
+        return ++rounds > ROUNDS_BESIDE_FLOOR ? Optional.of(bounds.awaited()) : Optional.empty();
     }
 
     private static int threads(OptionalInt given) {
         return given.orElse(Math.min(MOST_THREADS, Runtime.getRuntime().availableProcessors()));
     }
 
-    private void tell(Incumbent champion) {
-        if (champion.blanks() == underneath.wanted()) underneath.reached(champion.cost());
-        Progress progress = new Progress(
-                clock.duration(), champion.cost(), underneath.known(), champion.blanks(), underneath.wanted());
+    private void tell(Incumbent incumbent) {
+        if (incumbent.blanks() == bounds.wanted()) bounds.reached(incumbent.cost());
+        Progress progress =
+                new Progress(clock.duration(), incumbent.cost(), bounds.known(), incumbent.blanks(), bounds.wanted());
         tell(() -> options.listener().progress(progress));
     }
 }

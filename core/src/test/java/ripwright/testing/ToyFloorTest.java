@@ -48,9 +48,10 @@ class ToyFloorTest {
             if (!best.complete()) return;
             seen.addAll(features.on());
             Money cost = best.cost().plus(TEN_THOUSANDTH);
-            LowerBound floor = LowerBound.ofWholeBill(new JobNumbers(toy), () -> false);
-            assertThat(floor.value()).isLessThanOrEqualTo(cost);
-            OptimalityProof.Answer answer = new OptimalityProof(floor, new WorkBudget(() -> false, 200)).under(A_LOT);
+            LowerBound lowerBound = LowerBound.ofWholeBill(new JobNumbers(toy), () -> false);
+            assertThat(lowerBound.value()).isLessThanOrEqualTo(cost);
+            OptimalityProof.Answer answer =
+                    new OptimalityProof(lowerBound, new WorkBudget(() -> false, 200)).under(A_LOT);
             assertThat(answer.bound()).isLessThanOrEqualTo(cost);
             if (answer.proven()) proven[0]++;
             if (features.has(Feature.CROOK) || features.has(Feature.TAPER)) return; // off the toy's grid

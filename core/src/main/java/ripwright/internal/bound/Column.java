@@ -6,31 +6,31 @@ import ripwright.internal.pricing.Pattern;
 /**
  * A layout in a linear program.
  *
- * @param sketch the layout
+ * @param pattern the layout
  * @param made how many blanks of each part kind it makes
  * @param kinds the kinds it makes any of
  * @param inSection the most it makes of each kind in one section
  * @param cost what the board costs less what it fetches, and its labor, in coins
  */
 @SuppressWarnings("ArrayRecordComponent") // never changed once made, never compared
-public record Column(Pattern sketch, int[] made, int[] kinds, int[] inSection, long cost) {
+public record Column(Pattern pattern, int[] made, int[] kinds, int[] inSection, long cost) {
     /** The layout that is worth so much at those prices. */
-    public static Column of(Demand demand, Pattern sketch, long[] prices) {
-        int[] made = sketch.made(demand.wanted.length);
+    public static Column of(Demand demand, Pattern pattern, long[] prices) {
+        int[] made = pattern.made(demand.wanted.length);
         long blanks = 0;
         for (int k = 0; k < made.length; k++) blanks += made[k] * prices[k];
         int[] kinds = IntStream.range(0, made.length).filter(k -> made[k] > 0).toArray();
         return new Column(
-                sketch,
+                pattern,
                 made,
                 kinds,
-                inSection(sketch, made.length),
-                demand.cost[sketch.boardKind()] - (sketch.worth() - blanks));
+                inSection(pattern, made.length),
+                demand.cost[pattern.boardKind()] - (pattern.worth() - blanks));
     }
 
-    private static int[] inSection(Pattern sketch, int parts) {
+    private static int[] inSection(Pattern pattern, int parts) {
         int[] most = new int[parts];
-        for (Pattern.Section section : sketch.sections()) {
+        for (Pattern.Section section : pattern.sections()) {
             int[] here = new int[parts];
             for (Pattern.Strip strip : section.strips()) for (int kind : strip.partKinds()) here[kind]++;
             for (int k = 0; k < parts; k++) most[k] = Math.max(most[k], here[k]);
@@ -40,6 +40,6 @@ public record Column(Pattern sketch, int[] made, int[] kinds, int[] inSection, l
 
     /** What a layout costs beyond its board, at a unit of so many coins. */
     public double beyondBoard(Demand demand, double unit) {
-        return (cost - demand.cost[sketch.boardKind()]) / unit;
+        return (cost - demand.cost[pattern.boardKind()]) / unit;
     }
 }

@@ -25,7 +25,7 @@ public final class ColumnGeneration {
     private static final double[] NO_VALUES = {};
 
     private final Demand demand;
-    private final PricingProblem oracle;
+    private final PricingProblem pricing;
     private final double unit; // coins in one of the program's
     private final Simplex program;
     private final List<Column> columns = new ArrayList<>();
@@ -35,9 +35,9 @@ public final class ColumnGeneration {
     private final List<LagrangianBound> asked = new ArrayList<>();
     private LagrangianBound best;
 
-    ColumnGeneration(Demand demand, PricingProblem oracle, LagrangianBound start) {
+    ColumnGeneration(Demand demand, PricingProblem pricing, LagrangianBound start) {
         this.demand = demand;
-        this.oracle = oracle;
+        this.pricing = pricing;
         best = start;
         asked.add(start);
         parts = demand.wanted.length;
@@ -98,7 +98,7 @@ public final class ColumnGeneration {
             if (best.coins() >= met - Math.abs(met) * CLOSE) break;
             long[] prices = programPrices();
             long[] middle = between(prices, best.prices(), near);
-            LagrangianBound now = LagrangianBound.of(demand, middle, oracle);
+            LagrangianBound now = LagrangianBound.of(demand, middle, pricing);
             asked.add(now);
             boolean joined = join(middle, prices);
             if (now.coins() > best.coins()) {
@@ -133,8 +133,8 @@ public final class ColumnGeneration {
     private boolean join(long[] asked, long[] prices) {
         boolean joined = false;
         for (int b = 0; b < demand.copies.length; b++) {
-            if (!oracle.cuts(b)) continue;
-            Column column = Column.of(demand, oracle.sketch(b), asked);
+            if (!pricing.cuts(b)) continue;
+            Column column = Column.of(demand, pricing.pattern(b), asked);
             double reduced = column.cost() / unit - program.price(parts + b);
             for (int k = 0; k < parts; k++) reduced -= column.made()[k] * (prices[k] / unit);
             if (reduced >= -1e-7) continue;
@@ -155,7 +155,7 @@ public final class ColumnGeneration {
             rows[at] = k;
             values[at++] = column.made()[k];
         }
-        rows[at] = parts + column.sketch().boardKind();
+        rows[at] = parts + column.pattern().boardKind();
         values[at] = 1;
         program.add(rows, values, column.cost() / unit);
         columns.add(column);

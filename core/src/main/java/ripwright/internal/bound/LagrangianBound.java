@@ -7,7 +7,7 @@ import ripwright.internal.pricing.PricingProblem;
 
 /**
  * Prices, and the floor that follows from them by whole-number sums alone. Give every blank a price. A plan makes its
- * blanks, which are worth their prices together; no board's layout is worth more than the oracle says, so a board that is
+ * blanks, which are worth their prices together; no board's layout is worth more than the pricing problem says, so a board that is
  * cut brings in at most that and costs what it costs. So no plan costs less than the prices of all it makes, less what
  * boards bring in beyond their cost. Any prices prove a floor; good ones prove a high one.
  *
@@ -20,10 +20,10 @@ import ripwright.internal.pricing.PricingProblem;
 @SuppressWarnings("ArrayRecordComponent") // never changed once made, never compared
 public record LagrangianBound(Demand demand, long[] prices, long[] worths, BigFraction perFeet, long coins) {
     /** Reckons the floor of those prices. */
-    static LagrangianBound of(Demand demand, long[] prices, PricingProblem oracle) {
-        oracle.price(prices);
+    static LagrangianBound of(Demand demand, long[] prices, PricingProblem pricing) {
+        pricing.price(prices);
         long[] worths = new long[demand.copies.length];
-        for (int b = 0; b < worths.length; b++) worths[b] = oracle.worth(b);
+        for (int b = 0; b < worths.length; b++) worths[b] = pricing.worth(b);
         return of(demand, prices, worths);
     }
 

@@ -39,28 +39,28 @@ public final class LowerBound {
     public record WeightedLayout(PricedLayout layout, double weight) {}
 
     private final Demand demand;
-    private final PricingProblem oracle;
+    private final PricingProblem pricing;
     private final ColumnGeneration generation;
-    private final LagrangianBound certificate;
+    private final LagrangianBound lagrangianBound;
 
     private LowerBound(Demand demand, BooleanSupplier stop, BooleanSupplier abort, Consumer<Money> raised) {
         this.demand = demand;
-        oracle = new PricingProblem(demand.numbers, demand.kinds, demand.coins);
-        oracle.abortWhen(abort);
+        pricing = new PricingProblem(demand.numbers, demand.kinds, demand.coins);
+        pricing.abortWhen(abort);
         LagrangianBound start = first();
         raised.accept(money(start.coins()));
         LongConsumer tell = coins -> raised.accept(money(coins));
         boolean large = demand.least.isEmpty() && demand.wanted.length + demand.copies.length > MOST_ROWS;
-        if (large) start = new Subgradient(demand, oracle, start).run(STEPS, stop, tell);
-        generation = new ColumnGeneration(demand, oracle, start);
-        certificate =
+        if (large) start = new Subgradient(demand, pricing, start).run(STEPS, stop, tell);
+        generation = new ColumnGeneration(demand, pricing, start);
+        lagrangianBound =
                 abort.getAsBoolean() ? start : generation.run(large ? new WorkBudget(stop, QUESTIONS) : stop, tell);
     }
 
     /** What the first prices say; prices of 0 where there was no time for them. */
     private LagrangianBound first() {
         try {
-            return LagrangianBound.of(demand, firstPrices(demand), oracle);
+            return LagrangianBound.of(demand, firstPrices(demand), pricing);
         } catch (PricingStopped e) {
             return LagrangianBound.of(demand, new long[demand.wanted.length], new long[demand.copies.length]);
         }
@@ -120,7 +120,7 @@ public final class LowerBound {
         for (RippedStock stock : RippedStock.all(demand.numbers)) {
             for (int k = 0; k < stock.parts() && stock.alone(); k++) {
                 double millionths = stock.leastCost(k);
-                prices[demand.kinds.kindOfPart(stock.partsOf(k)[0])] =
+                prices[demand.kinds.typeOfPart(stock.partsOf(k)[0])] =
                         (long) (millionths * demand.coins.perMillionth());
             }
         }
@@ -129,7 +129,7 @@ public final class LowerBound {
 
     /** The floor; never below 0, as no plan fetches money. */
     public Money value() {
-        return money(certificate.coins());
+        return money(lagrangianBound.coins());
     }
 
     private Money money(long coins) {
@@ -139,22 +139,22 @@ public final class LowerBound {
     /** What one blank of each part is worth to the job, in millionths of the currency. */
     public double[] prices() {
         double[] prices = new double[demand.numbers.parts()];
-        Arrays.setAll(prices, p -> certificate.prices()[demand.kinds.kindOfPart(p)] / demand.coins.perMillionth());
+        Arrays.setAll(prices, p -> lagrangianBound.prices()[demand.kinds.typeOfPart(p)] / demand.coins.perMillionth());
         return prices;
     }
 
     /**
-     * The layouts that were found on the way, those first that the linear program took most of. What the oracle reckoned too
+     * The layouts that were found on the way, those first that the linear program took most of. What the pricing problem reckoned too
      * high for real blanks is left out, and so is what a defect is in the way of.
      */
     public List<WeightedLayout> layouts() {
         double[] weights = generation.weights();
         Map<PricedLayout, Double> found = new LinkedHashMap<>();
         for (int j = 0; j < weights.length; j++) {
-            Pattern sketch = generation.columns().get(j).sketch();
-            int board = demand.kinds.boardsOf(sketch.boardKind())[0];
+            Pattern pattern = generation.columns().get(j).pattern();
+            int board = demand.kinds.boardsOf(pattern.boardKind())[0];
             double weight = weights[j];
-            oracle.place(board, sketch, certificate.prices(), demand.numbers.wanted())
+            pricing.place(board, pattern, lagrangianBound.prices(), demand.numbers.wanted())
                     .ifPresent(layout -> found.merge(layout, weight, Double::sum));
         }
         return found.entrySet().stream()
@@ -167,8 +167,8 @@ public final class LowerBound {
         return demand;
     }
 
-    public PricingProblem oracle() {
-        return oracle;
+    public PricingProblem pricing() {
+        return pricing;
     }
 
     /** Everything that was asked on the way. */
@@ -181,7 +181,7 @@ public final class LowerBound {
         return generation.columns();
     }
 
-    public LagrangianBound certificate() {
-        return certificate;
+    public LagrangianBound lagrangianBound() {
+        return lagrangianBound;
     }
 }

@@ -35,7 +35,7 @@ public final class ResidualMaster {
     private record Real(PricedLayout layout, int boardKind, int[] kinds, int[] made, double cost) {}
 
     private final Demand demand;
-    private final PricingProblem oracle;
+    private final PricingProblem pricing;
     private final List<Real> known;
     private final double unit; // coins in one of the program's
     private final int[] missing; // missing[p]: blanks of part p
@@ -45,14 +45,15 @@ public final class ResidualMaster {
     private long[] prices;
 
     /** Begins with the whole bill and all boards; the floor must be under plans that make the whole bill. */
-    public ResidualMaster(LowerBound floor) {
-        demand = floor.demand();
-        oracle = new PricingProblem(demand.numbers, demand.kinds, demand.coins);
-        prices = floor.certificate().prices().clone();
+    public ResidualMaster(LowerBound lowerBound) {
+        demand = lowerBound.demand();
+        pricing = new PricingProblem(demand.numbers, demand.kinds, demand.coins);
+        prices = lowerBound.lagrangianBound().prices().clone();
         missing = demand.numbers.wanted();
         wanted = demand.wanted.clone();
         known = new ArrayList<>();
-        for (Column column : floor.columns()) real(column.sketch(), prices).ifPresent(known::add);
+        for (Column column : lowerBound.columns())
+            real(column.pattern(), prices).ifPresent(known::add);
         cut = new boolean[demand.numbers.boards()];
         copies = demand.copies.clone();
         double all = 0;
@@ -64,10 +65,10 @@ public final class ResidualMaster {
     public void keep(PricedLayout layout) {
         int board = layout.layout().board();
         cut[board] = true;
-        copies[demand.kinds.kindOfBoard(board)]--;
+        copies[demand.kinds.typeOfBoard(board)]--;
         for (int part : layout.made()) {
             missing[part]--;
-            wanted[demand.kinds.kindOfPart(part)]--;
+            wanted[demand.kinds.typeOfPart(part)]--;
         }
     }
 
@@ -91,7 +92,7 @@ public final class ResidualMaster {
         }
         double near = 0.5;
         program.solve(stop);
-        oracle.abortWhen(stop);
+        pricing.abortWhen(stop);
         for (int round = 0; round < rounds && !stop.getAsBoolean(); round++) {
             List<Real> joined;
             try {
@@ -126,7 +127,7 @@ public final class ResidualMaster {
 
     private ResidualMaster(ResidualMaster other) {
         demand = other.demand;
-        oracle = other.oracle;
+        pricing = other.pricing;
         known = other.known;
         unit = other.unit;
         missing = other.missing.clone();
@@ -187,11 +188,11 @@ public final class ResidualMaster {
             asked[k] = wanted[k] == 0 ? 0 : now + Math.round((prices[k] - now) * near);
         }
         prices = asked;
-        oracle.price(asked, wanted);
+        pricing.price(asked, wanted);
         List<Real> joined = new ArrayList<>();
         for (int b = 0; b < copies.length; b++) {
-            if (copies[b] == 0 || !oracle.cuts(b)) continue;
-            Optional<Real> found = real(oracle.sketch(b), asked);
+            if (copies[b] == 0 || !pricing.cuts(b)) continue;
+            Optional<Real> found = real(pricing.pattern(b), asked);
             if (found.isEmpty()) continue;
             Real column = found.get();
             double reduced = column.cost / unit - program.price(wanted.length + b);
@@ -201,16 +202,16 @@ public final class ResidualMaster {
         return joined;
     }
 
-    private Optional<Real> real(Pattern sketch, long[] asked) {
-        int board = demand.kinds.boardsOf(sketch.boardKind())[0];
-        return oracle.place(board, sketch, asked, missing)
+    private Optional<Real> real(Pattern pattern, long[] asked) {
+        int board = demand.kinds.boardsOf(pattern.boardKind())[0];
+        return pricing.place(board, pattern, asked, missing)
                 .filter(layout -> layout.made().length > 0)
-                .map(layout -> real(layout, sketch.boardKind()));
+                .map(layout -> real(layout, pattern.boardKind()));
     }
 
     private Real real(PricedLayout layout, int boardKind) {
         int[] many = new int[wanted.length];
-        for (int part : layout.made()) many[demand.kinds.kindOfPart(part)]++;
+        for (int part : layout.made()) many[demand.kinds.typeOfPart(part)]++;
         int[] kinds = IntStream.range(0, many.length).filter(k -> many[k] > 0).toArray();
         int[] made = Arrays.stream(kinds).map(k -> many[k]).toArray();
         return new Real(layout, boardKind, kinds, made, layout.net() * demand.coins.perMillionth());

@@ -22,14 +22,14 @@ public final class Subgradient {
     private static final double MOMENTUM = 0.7; // of the step before
 
     private final Demand demand;
-    private final PricingProblem oracle;
+    private final PricingProblem pricing;
     private final double[] scale; // of a price; steps go by it
     private final long most; // what the whole stack comes to, twice: the bill cannot be made when a floor is above that
     private LagrangianBound best;
 
-    Subgradient(Demand demand, PricingProblem oracle, LagrangianBound start) {
+    Subgradient(Demand demand, PricingProblem pricing, LagrangianBound start) {
         this.demand = demand;
-        this.oracle = oracle;
+        this.pricing = pricing;
         best = start;
         long all = demand.due + 1;
         for (int b = 0; b < demand.cost.length; b++) all += 2 * demand.cost[b] * demand.copies[b];
@@ -54,11 +54,11 @@ public final class Subgradient {
         begin(prices);
         double aim = FIRST_AIM;
         int barren = 0;
-        LagrangianBound now = LagrangianBound.of(demand, best.prices().clone(), oracle);
+        LagrangianBound now = LagrangianBound.of(demand, best.prices().clone(), pricing);
         for (int i = 0; i < steps && aim > LAST_AIM && best.coins() < most && !stop.getAsBoolean(); i++) {
             turn(step);
             move(prices, step, best.coins() * (1 + aim) - now.coins());
-            now = LagrangianBound.of(demand, whole(prices), oracle);
+            now = LagrangianBound.of(demand, whole(prices), pricing);
             boolean better = now.coins() > best.coins();
             barren = better ? 0 : barren + 1;
             if (better) {
@@ -69,7 +69,7 @@ public final class Subgradient {
                 barren = 0;
                 begin(prices);
                 java.util.Arrays.fill(step, 0);
-                now = LagrangianBound.of(demand, best.prices().clone(), oracle);
+                now = LagrangianBound.of(demand, best.prices().clone(), pricing);
             }
         }
     }
@@ -89,8 +89,8 @@ public final class Subgradient {
         double[] missing = new double[step.length];
         for (int k = 0; k < missing.length; k++) missing[k] = demand.wanted[k];
         for (int b = 0; b < demand.copies.length; b++) {
-            if (!oracle.cuts(b) || oracle.worth(b) <= demand.cost[b]) continue;
-            int[] made = oracle.sketch(b).made(step.length);
+            if (!pricing.cuts(b) || pricing.worth(b) <= demand.cost[b]) continue;
+            int[] made = pricing.pattern(b).made(step.length);
             for (int k = 0; k < made.length; k++) missing[k] -= (double) made[k] * demand.copies[b];
         }
         for (int k = 0; k < step.length; k++) step[k] = missing[k] * scale[k] + MOMENTUM * step[k];

@@ -32,13 +32,13 @@ public final class PlanCost {
         return time.minutes(work).add(time.settingMinutes(settings, tested));
     }
 
-    /** As printed; {@code floor} is a proven one under the net cost of every plan that makes as much. */
-    public Cost cost(List<Board> consumed, Money salvage, BigDecimal minutes, Money floor) {
+    /** As printed; {@code lowerBound} is a proven one under the net cost of every plan that makes as much. */
+    public Cost cost(List<Board> consumed, Money salvage, BigDecimal minutes, Money lowerBound) {
         Money stock = Money.ZERO;
         for (Board board : consumed) stock = stock.plus(job.cost(board));
         BigDecimal labor = time.cost(minutes).rounded();
         BigDecimal net = stock.rounded().subtract(salvage.rounded()).add(labor);
-        BigDecimal bound = floor.roundedDown().min(net);
+        BigDecimal bound = lowerBound.roundedDown().min(net);
         return new Cost(
                 stock.rounded(), salvage.rounded(), labor, net, bound, gap(net, bound), net.compareTo(bound) == 0);
     }

@@ -30,14 +30,14 @@ public final class BoardNumbers {
 
     /**
      * @param thickness which of the job's it mills to
-     * @param withheld nanometers before the far end trim that no section reaches into
+     * @param restriction nanometers before the far end trim that no section reaches into
      */
-    BoardNumbers(int index, Board board, Job job, int thickness, long withheld) {
+    BoardNumbers(int index, Board board, Job job, int thickness, long restriction) {
         this.index = index;
         stock = board;
         length = board.length().nanometers();
         from = board.endTrim().near().nanometers();
-        to = length - board.endTrim().far().nanometers() - withheld;
+        to = length - board.endTrim().far().nanometers() - restriction;
         widthNear = board.width().nanometers();
         widthFar = board.widthAtFarEnd().nanometers();
         ripped = board.ripped();

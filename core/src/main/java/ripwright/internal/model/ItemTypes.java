@@ -11,9 +11,9 @@ import ripwright.stock.Board;
 /** Which boards of a job are alike, and which parts: programs that price them need not tell these apart. */
 public final class ItemTypes {
     private final int[][] boards; // boards[k]: those of kind k
-    private final int[] kindOfBoard;
+    private final int[] typeOfBoard;
     private final int[][] parts; // parts[k]: those of kind k
-    private final int[] kindOfPart;
+    private final int[] typeOfPart;
     private final int[] wanted; // wanted[k]: blanks of kind k on the bill
 
     /** Sorts the boards and parts of a job into kinds. */
@@ -26,10 +26,10 @@ public final class ItemTypes {
         for (PartNumbers part : numbers.parts) add(partKinds, key(numbers, part, defects), part.index);
         boards = arrays(boardKinds);
         parts = arrays(partKinds);
-        kindOfBoard = inverse(boards, numbers.boards.length);
-        kindOfPart = inverse(parts, numbers.parts.length);
+        typeOfBoard = inverse(boards, numbers.boards.length);
+        typeOfPart = inverse(parts, numbers.parts.length);
         wanted = new int[parts.length];
-        for (PartNumbers part : numbers.parts) wanted[kindOfPart[part.index]] += part.count;
+        for (PartNumbers part : numbers.parts) wanted[typeOfPart[part.index]] += part.count;
     }
 
     private static void add(Map<Object, List<Integer>> kinds, Object key, int index) {
@@ -101,8 +101,8 @@ public final class ItemTypes {
     }
 
     /** The kind of a board. */
-    public int kindOfBoard(int board) {
-        return kindOfBoard[board];
+    public int typeOfBoard(int board) {
+        return typeOfBoard[board];
     }
 
     /** How many kinds of parts there are. */
@@ -116,8 +116,8 @@ public final class ItemTypes {
     }
 
     /** The kind of a part. */
-    public int kindOfPart(int part) {
-        return kindOfPart[part];
+    public int typeOfPart(int part) {
+        return typeOfPart[part];
     }
 
     /** How many blanks of a kind the bill wants. */

@@ -53,7 +53,7 @@ public final class JobNumbers {
     }
 
     /** Reads the numbers off {@code job} as if what is withheld were of no use. */
-    public JobNumbers(Job job, Restriction withheld) {
+    public JobNumbers(Job job, Restriction restriction) {
         this.job = job;
         ripKerf = job.saw().ripKerf().nanometers();
         crosscutKerf = job.saw().crosscutKerf().nanometers();
@@ -81,7 +81,7 @@ public final class JobNumbers {
                 all.stream().map(Board::millsTo).distinct().sorted().toList();
         for (int b = 0; b < boards.length; b++) {
             int thickness = thicknesses.indexOf(all.get(b).millsTo());
-            boards[b] = new BoardNumbers(b, all.get(b), job, thickness, withheld.end(b));
+            boards[b] = new BoardNumbers(b, all.get(b), job, thickness, restriction.end(b));
         }
         Map<String, Integer> groupNumbers = new HashMap<>();
         long[] feet = feet(job.parts());
@@ -91,7 +91,7 @@ public final class JobNumbers {
             int group = part.together()
                     .map(name -> groupNumbers.computeIfAbsent(name, key -> groupNumbers.size()))
                     .orElse(-1);
-            parts[p] = new PartNumbers(p, part, group, feet[p], this, withheld);
+            parts[p] = new PartNumbers(p, part, group, feet[p], this, restriction);
         }
         groups = groupNumbers.size();
         int tries = job.testRip().tries();

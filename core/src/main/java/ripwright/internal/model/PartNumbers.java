@@ -15,7 +15,7 @@ public final class PartNumbers {
     final long feet;
     public final boolean[] fits; // fits[b]: board b is of its wood and thickness, and wide and long enough
 
-    PartNumbers(int index, Part part, int group, long feet, JobNumbers numbers, Restriction withheld) {
+    PartNumbers(int index, Part part, int group, long feet, JobNumbers numbers, Restriction restriction) {
         this.index = index;
         length = part.blankLength().nanometers();
         width = part.blankWidth().nanometers();
@@ -29,7 +29,7 @@ public final class PartNumbers {
         widthIndex = w;
         fits = new boolean[numbers.boards.length];
         for (BoardNumbers board : numbers.boards) {
-            fits[board.index] = fits(part, board) && (board.ripped || !withheld.bars(width));
+            fits[board.index] = fits(part, board) && (board.ripped || !restriction.bars(width));
         }
     }
 

@@ -85,7 +85,7 @@ public final class RippedStockHeuristic {
             StripMaster program = new StripMaster(stock);
             for (RippedStock.Strip strip : best.strips()) program.offer(strip);
             program.solve(step, most(), stop);
-            least = Math.max(least, program.floor(step));
+            least = Math.max(least, program.lowerBound(step));
             StripDive dive = new StripDive(stock, bestFit, step, stop);
             for (int i = 0; i < DIVES && !done(least); i++)
                 best = dive.better(best, program, least, i > 0, random.split());

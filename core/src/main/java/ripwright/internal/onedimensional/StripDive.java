@@ -61,8 +61,8 @@ public final class StripDive {
         while (!done(better, least)) {
             Level level = levels.get(levels.size() - 1);
             PartialCutting cut = level.cut.copy();
-            if (level.program.floor(step) >= spare(better, cut) || !keep(level.program.strips(), cut, others, random))
-                break;
+            if (level.program.lowerBound(step) >= spare(better, cut)
+                    || !keep(level.program.strips(), cut, others, random)) break;
             int left = Arrays.stream(cut.left()).sum();
             if (left <= 0.8 * tried) {
                 PartialCutting filled = bestFit.completed(cut);

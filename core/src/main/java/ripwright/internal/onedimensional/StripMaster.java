@@ -40,7 +40,7 @@ public final class StripMaster {
     private final int firstColumn;
     private final List<RippedStock.Strip> columns = new ArrayList<>();
     private final Set<Key> known = new HashSet<>();
-    private double floor; // in units
+    private double lowerBound; // in units
 
     /** Over the whole bill and all boards. */
     public StripMaster(RippedStock stock) {
@@ -128,13 +128,13 @@ public final class StripMaster {
             for (int k = 0; k < prices.length; k++)
                 if (partRow[k] >= 0) prices[k] = Math.max(0, program.price(partRow[k]));
             best.price(prices, wanted);
-            floor = Math.max(floor, floor(prices));
-            if (floor(step) >= Math.min(most, up(program.value(), step)) || !join(prices)) return;
+            lowerBound = Math.max(lowerBound, lowerBound(prices));
+            if (lowerBound(step) >= Math.min(most, up(program.value(), step)) || !join(prices)) return;
         }
     }
 
     /** Prices over what the dearest strip is too dear, boards' rows and all. */
-    private double floor(double[] prices) {
+    private double lowerBound(double[] prices) {
         double over = 1;
         double sum = 0;
         double rows = 0;
@@ -177,8 +177,8 @@ public final class StripMaster {
     }
 
     /** What the bill costs at least, as far as the program knows, in millionths: a multiple of {@code step}. */
-    public long floor(long step) {
-        return up(floor, step);
+    public long lowerBound(long step) {
+        return up(lowerBound, step);
     }
 
     private long up(double value, long step) {

@@ -22,7 +22,7 @@ public final class BoardClassPricing {
     private final int[] rippedWidth; // rippedWidth[i]: the width's place in wood.widths; -1: none, or not ripped
     private final BoardProfile[] shapes;
     private final long[] worth;
-    private final @Nullable Pattern[] sketches; // where one was made already
+    private final @Nullable Pattern[] patterns; // where one was made already
     private SectionTables[] sources = {}; // for layouts within the bill, once one is asked for
     private SectionCandidates[] taken = {};
 
@@ -38,7 +38,7 @@ public final class BoardClassPricing {
         boards = new BoardPricing[n];
         rippedWidth = new int[n];
         worth = new long[n];
-        sketches = new @Nullable Pattern[n];
+        patterns = new @Nullable Pattern[n];
         SectionCandidates shared = new SectionCandidates(wood, source.sections(), shapes[0]);
         int[] byLoss = new int[wood.length + 1];
         for (int i = 0; i < n; i++) {
@@ -63,14 +63,14 @@ public final class BoardClassPricing {
     }
 
     private void reckon(int i) {
-        sketches[i] = null;
+        patterns[i] = null;
         worth[i] = wood.boards[i].ripped ? ripped(i) : boards[i].best();
     }
 
     /** Reckons board {@code i} again, if its sections have more of a blank together than is wanted. */
     void sharpen(int i, long[] prices, int[] most, int mostSteps, long enough, BooleanSupplier stop) {
         if (worth[i] <= enough || wood.boards[i].ripped) return;
-        int[] made = sketch(i).made(most.length);
+        int[] made = pattern(i).made(most.length);
         if (IntStream.range(0, made.length).allMatch(k -> made[k] <= most[k])) return;
         if (sources.length == 0) {
             sources = new SectionTables[3];
@@ -84,7 +84,7 @@ public final class BoardClassPricing {
         Pattern best =
                 new BoundedPricing(wood, i, shapes[i], sources, taken, prices, most).best(mostSteps, enough, stop);
         worth[i] = best.worth();
-        sketches[i] = best;
+        patterns[i] = best;
     }
 
     private long ripped(int i) {
@@ -96,11 +96,11 @@ public final class BoardClassPricing {
         return worth[i];
     }
 
-    Pattern sketch(int i) {
-        Pattern known = sketches[i];
+    Pattern pattern(int i) {
+        Pattern known = patterns[i];
         if (known == null) {
             known = new Pattern(wood.boardKinds[i], worth[i], sections(i));
-            sketches[i] = known;
+            patterns[i] = known;
         }
         return known;
     }

@@ -16,9 +16,9 @@ import ripwright.internal.model.PricedLayout;
 import ripwright.stock.Edge;
 
 /**
- * Makes a layout of real blanks from a sketch. Blanks there are none left of are left out, and where a strip loses some
+ * Makes a layout of real blanks from a pattern. Blanks there are none left of are left out, and where a strip loses some
  * that way it is filled again with what there still is, the dearest filling first. Sections are cut as short as their
- * blanks allow, or as the sketch has them where that fetches more. No layout comes of it where a defect is in the way.
+ * blanks allow, or as the pattern has them where that fetches more. No layout comes of it where a defect is in the way.
  */
 public final class LayoutConstruction {
     private final JobNumbers numbers;
@@ -53,13 +53,13 @@ public final class LayoutConstruction {
         for (PartNumbers part : numbers.parts) if (!part.fits[board]) left[part.index] = 0;
     }
 
-    /** The layout of that board; empty where none comes of the sketch. */
+    /** The layout of that board; empty where none comes of the pattern. */
     static Optional<PricedLayout> of(
-            JobNumbers numbers, ItemTypes kinds, int board, Pattern sketch, long[] prices, int[] most) {
+            JobNumbers numbers, ItemTypes kinds, int board, Pattern pattern, long[] prices, int[] most) {
         int[] allowed = most.clone();
         while (true) {
             LayoutConstruction placing = new LayoutConstruction(numbers, kinds, board, prices, allowed);
-            for (Pattern.Section section : sketch.sections()) placing.fill(section);
+            for (Pattern.Section section : pattern.sections()) placing.fill(section);
             Optional<PricedLayout> best = placing.best();
             if (best.isEmpty() || !placing.barTorn(best.get().made(), allowed)) return best;
         }

@@ -95,9 +95,9 @@ public final class PricingProblem {
      * Looks at boards of one kind again that were just reckoned at those prices: if the sections of the best layout have more
      * of a blank together than is wanted, for the best layout that has not.
      *
-     * @param mostSteps how long to look; after that the oracle errs upwards once more
+     * @param mostSteps how long to look; after that the pricing problem errs upwards once more
      * @param enough a worth that need not be told from less
-     * @param stop asked at every step; the oracle errs upwards as well when it says so
+     * @param stop asked at every step; the pricing problem errs upwards as well when it says so
      */
     public void sharpen(int boardKind, long[] prices, int[] most, int mostSteps, long enough, BooleanSupplier stop) {
         if (!cuts(boardKind)) return;
@@ -115,7 +115,7 @@ public final class PricingProblem {
     }
 
     /**
-     * A best layout of a board at those prices, of no more blanks than are allowed: as the oracle reckons it, then filled
+     * A best layout of a board at those prices, of no more blanks than are allowed: as the pricing problem reckons it, then filled
      * with real blanks one strip after another. So where few blanks are left another layout may be better; and none comes of
      * it where a defect is in the way.
      *
@@ -127,23 +127,23 @@ public final class PricingProblem {
         long[] coinPrices = new long[kinds.parts()];
         int[] kindMost = new int[kinds.parts()];
         for (int p = 0; p < prices.length; p++) {
-            int kind = kinds.kindOfPart(p);
+            int kind = kinds.typeOfPart(p);
             coinPrices[kind] = Math.max(coinPrices[kind], Math.round(prices[p] * coins.perMillionth()));
             kindMost[kind] += most[p];
         }
-        int boardKind = kinds.kindOfBoard(board);
+        int boardKind = kinds.typeOfBoard(board);
         price(boardKind, coinPrices, kindMost);
         if (!cuts(boardKind)) return Optional.empty();
-        return LayoutConstruction.of(numbers, kinds, board, sketch(boardKind), coinPrices, most);
+        return LayoutConstruction.of(numbers, kinds, board, pattern(boardKind), coinPrices, most);
     }
 
     /**
      * Whether a board gives certain blanks.
      *
-     * @param sketch a layout that gives them, as far as the oracle knows the board; empty when none was found
+     * @param pattern a layout that gives them, as far as the pricing problem knows the board; empty when none was found
      * @param sure whether there is none when none was found
      */
-    public record Given(Optional<Pattern> sketch, boolean sure) {}
+    public record Given(Optional<Pattern> pattern, boolean sure) {}
 
     /** Whether a board of that kind gives so many blanks of each part kind, all from one layout. */
     public Given holding(int boardKind, int[] made) {
@@ -151,13 +151,13 @@ public final class PricingProblem {
         return woods[woodOf[boardKind]].holding(placeIn[boardKind], made);
     }
 
-    /** The layout of real blanks that comes of a sketch for a board of its kind, of no more blanks than are allowed. */
-    public Optional<PricedLayout> place(int board, Pattern sketch, long[] prices, int[] most) {
-        return LayoutConstruction.of(numbers, kinds, board, sketch, prices, most);
+    /** The layout of real blanks that comes of a pattern for a board of its kind, of no more blanks than are allowed. */
+    public Optional<PricedLayout> place(int board, Pattern pattern, long[] prices, int[] most) {
+        return LayoutConstruction.of(numbers, kinds, board, pattern, prices, most);
     }
 
     /** The layout that worth was reckoned for; only where {@link #cuts}. */
-    public Pattern sketch(int boardKind) {
-        return woods[woodOf[boardKind]].sketch(placeIn[boardKind]);
+    public Pattern pattern(int boardKind) {
+        return woods[woodOf[boardKind]].pattern(placeIn[boardKind]);
     }
 }

@@ -57,6 +57,6 @@ public final class StripRefill {
     }
 
     private long price(PartNumbers part) {
-        return prices[kinds.kindOfPart(part.index)];
+        return prices[kinds.typeOfPart(part.index)];
     }
 }

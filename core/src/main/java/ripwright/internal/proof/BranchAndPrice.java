@@ -21,7 +21,7 @@ public final class BranchAndPrice {
     private static final double WHOLE = 1e-4; // weights this near to a whole number are
 
     private final Demand demand;
-    private final PricingProblem oracle;
+    private final PricingProblem pricing;
     private final int[] boards; // kinds
     private final RestrictedMaster.Shared shared;
     private final BooleanSupplier stop;
@@ -35,7 +35,7 @@ public final class BranchAndPrice {
     BranchAndPrice(RestrictedMaster.Shared shared) {
         this.shared = shared;
         demand = shared.demand();
-        oracle = shared.oracle();
+        pricing = shared.pricing();
         boards = shared.boards();
         stop = shared.stop();
         long cost = demand.due;
@@ -130,42 +130,42 @@ public final class BranchAndPrice {
 
     /** All boards make whole numbers of blanks: either each from one layout, or the mixed ones must be proved possible. */
     private ProofRecord.Node whole(RestrictedMaster program, double[][] many) {
-        @Nullable Pattern[] sketches = new @Nullable Pattern[boards.length];
+        @Nullable Pattern[] patterns = new @Nullable Pattern[boards.length];
         double[] weights = program.weights();
         for (int j = 0; j < weights.length; j++)
             if (weights[j] > 1 - WHOLE)
-                sketches[program.boardOf(j)] = program.column(j).sketch();
+                patterns[program.boardOf(j)] = program.column(j).pattern();
         int[] left = demand.wanted.clone();
         for (int s = 0; s < boards.length; s++) {
-            if (sketches[s] == null) continue;
-            int[] made = sketches[s].made(left.length);
+            if (patterns[s] == null) continue;
+            int[] made = patterns[s].made(left.length);
             for (int k = 0; k < left.length; k++) left[k] -= made[k];
         }
         for (int s = 0; s < boards.length; s++) {
-            if (sketches[s] != null) continue;
+            if (patterns[s] != null) continue;
             int[] made = new int[left.length];
             for (int k = 0; k < made.length; k++) made[k] = Math.max(0, Math.min(left[k], (int) Math.rint(many[s][k])));
             if (Arrays.stream(made).sum() == 0) continue;
-            PricingProblem.Given given = oracle.holding(boards[s], made);
-            if (given.sketch().isEmpty()) return given.sure() ? without(program, s, made) : leftOpen();
-            sketches[s] = given.sketch().get();
+            PricingProblem.Given given = pricing.holding(boards[s], made);
+            if (given.pattern().isEmpty()) return given.sure() ? without(program, s, made) : leftOpen();
+            patterns[s] = given.pattern().get();
             for (int k = 0; k < left.length; k++) left[k] -= made[k];
         }
-        if (make(program, sketches)) return program.reason();
+        if (make(program, patterns)) return program.reason();
         return demand.boardsAlone
-                ? leftOpen() // a board does not give what the oracle thought it does
+                ? leftOpen() // a board does not give what the pricing problem thought it does
                 : split(program, many);
     }
 
     /** Takes a plan of real blanks; whether none with these branches is cheaper. */
-    private boolean make(RestrictedMaster program, @Nullable Pattern[] sketches) {
-        Optional<CompleteLayouts> made = CompleteLayouts.of(demand, oracle, sketches);
+    private boolean make(RestrictedMaster program, @Nullable Pattern[] patterns) {
+        Optional<CompleteLayouts> made = CompleteLayouts.of(demand, pricing, patterns);
         if (made.isEmpty()) return false;
         if (made.get().coins() < (found.isPresent() ? most : known)) {
             most = made.get().coins();
             found = made;
         }
-        return demand.boardsAlone || made.get().coins() <= bought + program.floor() + demand.grain;
+        return demand.boardsAlone || made.get().coins() <= bought + program.lowerBound() + demand.grain;
     }
 
     /**
@@ -216,8 +216,8 @@ public final class BranchAndPrice {
         for (int k = 0; k < fewest.length; k++) {
             while (fewest[k] > 0) {
                 fewest[k]--;
-                PricingProblem.Given given = oracle.holding(boards[board], fewest);
-                if (given.sketch().isEmpty() && given.sure()) continue;
+                PricingProblem.Given given = pricing.holding(boards[board], fewest);
+                if (given.pattern().isEmpty() && given.sure()) continue;
                 fewest[k]++;
                 break;
             }

@@ -19,17 +19,17 @@ import ripwright.internal.pricing.PricingProblem;
  * @param coins what they cost, rip settings included
  */
 public record CompleteLayouts(List<PricedLayout> layouts, long coins) {
-    /** What comes of sketches of different boards; empty when some blank is left unmade. */
-    static Optional<CompleteLayouts> of(Demand demand, PricingProblem oracle, @Nullable Pattern[] sketches) {
+    /** What comes of patterns of different boards; empty when some blank is left unmade. */
+    static Optional<CompleteLayouts> of(Demand demand, PricingProblem pricing, @Nullable Pattern[] patterns) {
         int[] left = demand.numbers.wanted();
         int[] used = new int[demand.copies.length];
         long[] prices = new long[demand.wanted.length];
         Arrays.fill(prices, 1);
         List<PricedLayout> layouts = new ArrayList<>();
-        for (Pattern sketch : sketches) {
-            if (sketch == null) continue;
-            int board = demand.kinds.boardsOf(sketch.boardKind())[used[sketch.boardKind()]++];
-            Optional<PricedLayout> layout = oracle.place(board, sketch, prices, left);
+        for (Pattern pattern : patterns) {
+            if (pattern == null) continue;
+            int board = demand.kinds.boardsOf(pattern.boardKind())[used[pattern.boardKind()]++];
+            Optional<PricedLayout> layout = pricing.place(board, pattern, prices, left);
             if (layout.isEmpty()) continue;
             for (int part : layout.get().made()) left[part]--;
             layouts.add(layout.get());

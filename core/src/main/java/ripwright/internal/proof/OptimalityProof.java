@@ -18,7 +18,7 @@ import ripwright.measure.Money;
  * may be the cheapest, until one makes the bill. Most sets die by what former prices say about them, of the others many by a
  * linear program of their own; the rest are searched by branch and price. So each set that is done with raises the floor.
  *
- * <p>Where the oracle does not know a board to the last (defects, taper, crook, coarse grids) a set may stay open; the floor
+ * <p>Where the pricing problem does not know a board to the last (defects, taper, crook, coarse grids) a set may stay open; the floor
  * then stops below it.
  */
 public final class OptimalityProof {
@@ -36,9 +36,9 @@ public final class OptimalityProof {
         }
     }
 
-    private final LowerBound floor;
+    private final LowerBound lowerBound;
     private final Demand demand;
-    private final PricingProblem oracle;
+    private final PricingProblem pricing;
     private final DualCuts rows;
     private final List<List<Column>> pool = new ArrayList<>();
     private final long[] missing;
@@ -51,23 +51,23 @@ public final class OptimalityProof {
      *
      * @param stop asked often; true ends the proof as far as it came
      */
-    public OptimalityProof(LowerBound floor, BooleanSupplier stop) {
-        this(floor, stop, () -> false);
+    public OptimalityProof(LowerBound lowerBound, BooleanSupplier stop) {
+        this(lowerBound, stop, () -> false);
     }
 
     /** The same; {@code abort} is asked in the middle of a pricing, very often, and ends the proof too. */
-    public OptimalityProof(LowerBound floor, BooleanSupplier stop, BooleanSupplier abort) {
-        this.floor = floor;
-        floor.oracle().abortWhen(abort);
+    public OptimalityProof(LowerBound lowerBound, BooleanSupplier stop, BooleanSupplier abort) {
+        this.lowerBound = lowerBound;
+        lowerBound.pricing().abortWhen(abort);
         this.stop = stop;
-        demand = floor.demand();
-        oracle = floor.oracle();
+        demand = lowerBound.demand();
+        pricing = lowerBound.pricing();
         rows = new DualCuts(demand);
-        for (LagrangianBound asked : floor.asked()) rows.add(asked.prices(), asked.worths());
+        for (LagrangianBound asked : lowerBound.asked()) rows.add(asked.prices(), asked.worths());
         for (int b = 0; b < demand.copies.length; b++) pool.add(new ArrayList<>());
-        for (Column column : floor.columns())
-            pool.get(column.sketch().boardKind()).add(column);
-        long[] prices = floor.certificate().prices();
+        for (Column column : lowerBound.columns())
+            pool.get(column.pattern().boardKind()).add(column);
+        long[] prices = lowerBound.lagrangianBound().prices();
         long dear = IntStream.range(0, prices.length)
                 .mapToLong(k -> prices[k] / demand.feet[k])
                 .max()
@@ -102,7 +102,7 @@ public final class OptimalityProof {
     private Recorded under(Money known, boolean recorded) {
         if (demand.least.isPresent()) throw new IllegalArgumentException("The floor is under plans that are short.");
         long upper = demand.coins.up(known.value().doubleValue() * 1e6);
-        long least = floor.certificate().coins();
+        long least = lowerBound.lagrangianBound().coins();
         long open = Long.MAX_VALUE; // what plans of sets left open cost at least
         BoardSets sets = new BoardSets(demand, rows, stop);
         List<ProofRecord.Tried> tried = new ArrayList<>();
@@ -111,7 +111,7 @@ public final class OptimalityProof {
             if (many == null) break;
             long here = rows.least(many, many.length);
             BranchAndPrice search = new BranchAndPrice(new RestrictedMaster.Shared(
-                    demand, oracle, rows, pool, boards(many), missing, unit, recorded, stop));
+                    demand, pricing, rows, pool, boards(many), missing, unit, recorded, stop));
             CompleteLayouts made;
             try {
                 made = search.cheapest(upper).orElse(null);

@@ -17,7 +17,7 @@ import ripwright.internal.pricing.PricingProblem;
 public final class RestrictedMaster {
     private static final double NOTHING = 1e-4; // of 100 for the whole bill; less may come of moved right sides alone
     private static final double PAYS = 1e-7;
-    private static final int SHARP_STEPS = 30; // of the oracle, to keep a board's layout within the bill
+    private static final int SHARP_STEPS = 30; // of the pricing problem, to keep a board's layout within the bill
     private static final int MOST_AT_ONCE = 8; // layouts of one board taken in before the program is solved again
 
     /** What comes of a program. */
@@ -34,7 +34,7 @@ public final class RestrictedMaster {
     @SuppressWarnings("ArrayRecordComponent") // never changed once made, never compared
     record Shared(
             Demand demand,
-            PricingProblem oracle,
+            PricingProblem pricing,
             DualCuts rows,
             List<List<Column>> pool, // layouts of each kind of board
             int[] boards, // kinds of the boards in the set
@@ -56,7 +56,7 @@ public final class RestrictedMaster {
     private final List<Integer> numberOf; // their numbers in the program
     private final BitSet[] in; // in[s]: which of the pool board s has
     private boolean joined; // whether the last asking brought a new layout
-    private long floor; // what no plan with these branches costs less than beyond its boards, in coins
+    private long lowerBound; // what no plan with these branches costs less than beyond its boards, in coins
     private ProofRecord.Node reason = ProofRecord.Leaf.OPEN; // why, where that is kept
 
     /** A program without branches. */
@@ -168,7 +168,7 @@ public final class RestrictedMaster {
     }
 
     private boolean allowed(Column column, int s) {
-        int[] many = sharpens() ? column.made() : column.inSection(); // as the oracle has it
+        int[] many = sharpens() ? column.made() : column.inSection(); // as the pricing problem has it
         for (int k : column.kinds()) if (many[k] > most[s][k]) return false;
         return true;
     }
@@ -189,8 +189,8 @@ public final class RestrictedMaster {
             if (shared.stop.getAsBoolean()) return Outcome.STOPPED;
             if (demand.boardsAlone && program.value() < NOTHING) return Outcome.SOME;
             if (takeFromPool()) continue;
-            floor = branches.isEmpty() ? askTogether(sharp) : askOneByOne(sharp);
-            if (demand.boardsAlone ? floor > 0 : floor >= dearest) return Outcome.NONE;
+            lowerBound = branches.isEmpty() ? askTogether(sharp) : askOneByOne(sharp);
+            if (demand.boardsAlone ? lowerBound > 0 : lowerBound >= dearest) return Outcome.NONE;
             if (!joined && (sharp || !sharpens())) return Outcome.SOME;
             sharp = !joined;
         }
@@ -267,10 +267,10 @@ public final class RestrictedMaster {
             prices[k] = Math.max(0, coins(program.price(k)));
             sum += prices[k] * demand.wanted[k];
         }
-        shared.oracle.price(prices);
+        shared.pricing.price(prices);
         if (sharp) for (int s = 0; s < boards.length; s++) sharpen(s, prices);
         long[] worths = new long[demand.copies.length];
-        for (int b = 0; b < worths.length; b++) worths[b] = shared.oracle.worth(b);
+        for (int b = 0; b < worths.length; b++) worths[b] = shared.pricing.worth(b);
         shared.rows.add(prices, worths);
         long[] taken = new long[boards.length];
         joined = false;
@@ -299,9 +299,9 @@ public final class RestrictedMaster {
             for (int i = 0; i < more.length; i++)
                 if (branches.get(i).board() == s) own[branches.get(i).partKind()] += more[i];
             for (int k = 0; k < own.length; k++) own[k] = Math.max(0, own[k]);
-            shared.oracle.price(boards[s], own, most[s]);
+            shared.pricing.price(boards[s], own, most[s]);
             if (sharp) sharpen(s, own);
-            worths[s] = Math.max(0, shared.oracle.worth(boards[s]));
+            worths[s] = Math.max(0, shared.pricing.worth(boards[s]));
             sum -= worths[s];
             join(s, own, sharp);
         }
@@ -311,7 +311,7 @@ public final class RestrictedMaster {
 
     private void sharpen(int s, long[] prices) {
         long enough = coins(-program.price(parts() + s));
-        shared.oracle.sharpen(boards[s], prices, most[s], SHARP_STEPS, enough, shared.stop);
+        shared.pricing.sharpen(boards[s], prices, most[s], SHARP_STEPS, enough, shared.stop);
     }
 
     /** What a branch makes a blank worth more on its board, or less. */
@@ -323,10 +323,10 @@ public final class RestrictedMaster {
     /** Takes the layout a board was just asked for into the program, where it gains something there. */
     private void join(int s, long[] prices, boolean sharp) {
         int kind = boards[s];
-        if (!shared.oracle.cuts(kind)) return;
-        double reduced = -shared.oracle.worth(kind) / unit - program.price(parts() + s);
+        if (!shared.pricing.cuts(kind)) return;
+        double reduced = -shared.pricing.worth(kind) / unit - program.price(parts() + s);
         if (reduced >= -PAYS) return;
-        Column column = Column.of(demand, shared.oracle.sketch(kind), prices);
+        Column column = Column.of(demand, shared.pricing.pattern(kind), prices);
         if (!sharp && sharpens() && !allowed(column, s)) return;
         joined = true;
         in[s].set(shared.pool.get(kind).size());
@@ -352,8 +352,8 @@ public final class RestrictedMaster {
     }
 
     /** What no plan with these branches costs less than beyond its boards, in coins. */
-    long floor() {
-        return floor;
+    long lowerBound() {
+        return lowerBound;
     }
 
     /** Why that is so, where reasons are kept. */

@@ -12,7 +12,7 @@ public final class BoardCut {
     @PlanningId
     private int board;
 
-    private @Nullable BlankRewards tariff;
+    private @Nullable BlankRewards rewards;
 
     @PlanningVariable(valueRangeProviderRefs = "layouts", nullable = true)
     private @Nullable PricedLayout layout;
@@ -20,9 +20,9 @@ public final class BoardCut {
     /** For the search, which fills it in. */
     public BoardCut() {}
 
-    BoardCut(int board, BlankRewards tariff, @Nullable PricedLayout layout) {
+    BoardCut(int board, BlankRewards rewards, @Nullable PricedLayout layout) {
         this.board = board;
-        this.tariff = tariff;
+        this.rewards = rewards;
         this.layout = layout;
     }
 
@@ -47,20 +47,20 @@ public final class BoardCut {
     }
 
     long blanksWorth() {
-        return tariff().of(cut());
+        return rewards().of(cut());
     }
 
     long wasteGathered() {
-        return tariff().wasteGathered(cut());
+        return rewards().wasteGathered(cut());
     }
 
     double waste() {
-        return tariff().waste(cut());
+        return rewards().waste(cut());
     }
 
-    private BlankRewards tariff() {
-        if (tariff == null) throw new IllegalStateException("Board " + board + " has no tariff.");
-        return tariff;
+    private BlankRewards rewards() {
+        if (rewards == null) throw new IllegalStateException("Board " + board + " has no tariff.");
+        return rewards;
     }
 
     @Override

@@ -37,7 +37,7 @@ public final class CuttingSolution {
     @ValueRangeProvider(id = "layouts")
     private List<PricedLayout> layouts = List.of();
 
-    private @Nullable RecreateTables workbench;
+    private @Nullable RecreateTables tables;
 
     @PlanningScore
     private @Nullable HardSoftLongScore score;
@@ -45,11 +45,11 @@ public final class CuttingSolution {
     /** For the search, which fills it in. */
     public CuttingSolution() {}
 
-    CuttingSolution(RecreateTables workbench, BlankRewards tariff, @Nullable PricedLayout[] layouts) {
-        this.workbench = workbench;
-        JobNumbers numbers = workbench.numbers();
+    CuttingSolution(RecreateTables tables, BlankRewards rewards, @Nullable PricedLayout[] layouts) {
+        this.tables = tables;
+        JobNumbers numbers = tables.numbers();
         boards = new ArrayList<>();
-        for (int b = 0; b < layouts.length; b++) boards.add(new BoardCut(b, tariff, layouts[b]));
+        for (int b = 0; b < layouts.length; b++) boards.add(new BoardCut(b, rewards, layouts[b]));
         groups = groups(numbers.job().parts());
         settingPrices = List.of(new SettingPrice(numbers.settingCost()));
         provingPrices = provingPrices(numbers);
@@ -85,9 +85,9 @@ public final class CuttingSolution {
         return boards;
     }
 
-    RecreateTables workbench() {
-        if (workbench == null) throw new IllegalStateException("A cutting without a workbench.");
-        return workbench;
+    RecreateTables tables() {
+        if (tables == null) throw new IllegalStateException("A cutting without a workbench.");
+        return tables;
     }
 
     @Nullable
@@ -105,7 +105,7 @@ public final class CuttingSolution {
 
     /** How many blanks of each part no board makes. */
     int[] missing() {
-        int[] missing = workbench().numbers().wanted();
+        int[] missing = tables().numbers().wanted();
         for (BoardCut cut : boards) {
             PricedLayout layout = cut.getLayout();
             if (layout == null) continue;

@@ -36,20 +36,20 @@ public final class DivingHeuristic {
 
     private final JobNumbers numbers;
     private final GreedyHeuristic greedy;
-    private final LowerBound floor;
+    private final LowerBound lowerBound;
     private final BooleanSupplier stop;
 
-    DivingHeuristic(JobNumbers numbers, GreedyHeuristic greedy, LowerBound floor, BooleanSupplier stop) {
+    DivingHeuristic(JobNumbers numbers, GreedyHeuristic greedy, LowerBound lowerBound, BooleanSupplier stop) {
         this.numbers = numbers;
         this.greedy = greedy;
-        this.floor = floor;
+        this.lowerBound = lowerBound;
         this.stop = stop;
     }
 
     /** Down to the last part; what could not be priced is cut greedily. */
     Incumbent answer(SplittableRandom random) {
         @Nullable PricedLayout[] kept = new @Nullable PricedLayout[numbers.boards()];
-        ResidualMaster residual = new ResidualMaster(floor);
+        ResidualMaster residual = new ResidualMaster(lowerBound);
         int last = numbers.boardsAlone() ? MOST_PARTS_FOR_PROOF : MOST_PARTS_WITH_MONEY;
         boolean looksAhead = Arrays.stream(residual.missing()).sum() <= MOST_PARTS_TO_LOOK_AHEAD;
         while (!stop.getAsBoolean()) {

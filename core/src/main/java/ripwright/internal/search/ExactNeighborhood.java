@@ -29,10 +29,10 @@ public final class ExactNeighborhood {
     private final double[] prices; // of a blank of each part, in millionths
     private final BooleanSupplier stop;
 
-    ExactNeighborhood(JobNumbers numbers, LowerBound floor, BooleanSupplier stop) {
+    ExactNeighborhood(JobNumbers numbers, LowerBound lowerBound, BooleanSupplier stop) {
         this.numbers = numbers;
         this.stop = stop;
-        prices = floor.prices();
+        prices = lowerBound.prices();
     }
 
     /** The best answer after so many tries. */

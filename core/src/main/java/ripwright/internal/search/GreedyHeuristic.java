@@ -14,16 +14,16 @@ public final class GreedyHeuristic {
     private static final int ANSWERS = 6;
     private static final int BOARDS_COMPARED = 6;
 
-    private final RecreateTables workbench;
+    private final RecreateTables tables;
     private final JobNumbers numbers;
     private final BooleanSupplier stop;
-    private final BlankRewards tariff;
+    private final BlankRewards rewards;
 
-    GreedyHeuristic(RecreateTables workbench, BooleanSupplier stop) {
-        this.workbench = workbench;
+    GreedyHeuristic(RecreateTables tables, BooleanSupplier stop) {
+        this.tables = tables;
         this.stop = stop;
-        numbers = workbench.numbers();
-        tariff = BlankRewards.byPrice(numbers, 1);
+        numbers = tables.numbers();
+        rewards = BlankRewards.byPrice(numbers, 1);
     }
 
     /** The best of a few; the first is finished even when told to stop. */
@@ -63,13 +63,13 @@ public final class GreedyHeuristic {
             int compared = 0;
             for (int start = random.nextInt(whole.size()), i = 0; i < whole.size() && compared < BOARDS_COMPARED; i++) {
                 int board = whole.get((start + i) % whole.size());
-                PricedLayout cut = workbench.recut().cut(List.of(board), left.clone(), random)[0];
+                PricedLayout cut = tables.recut().cut(List.of(board), left.clone(), random)[0];
                 if (cut == null) {
                     useless.add(board);
                     continue;
                 }
                 compared++;
-                double worth = tariff.of(cut) / Math.max(1.0, (double) cut.net());
+                double worth = rewards.of(cut) / Math.max(1.0, (double) cut.net());
                 if (best != null && worth <= bestWorth) continue;
                 best = cut;
                 bestWorth = worth;

@@ -96,18 +96,18 @@ public final class Repair {
     }
 
     private List<Integer> wastefulFirst(Incumbent now, TestWoodCost.Missing missing) {
-        BlankRewards tariff = BlankRewards.byPrice(numbers, 1);
+        BlankRewards rewards = BlankRewards.byPrice(numbers, 1);
         return IntStream.range(0, now.layouts().length)
                 .filter(b -> now.layouts()[b] != null && !numbers.job().board(b).ripped())
                 .filter(b -> numbers.thickness(b) == missing.thickness())
                 .boxed()
-                .sorted(Comparator.comparingDouble(b -> -wasteOf(tariff, now.layouts()[b])))
+                .sorted(Comparator.comparingDouble(b -> -wasteOf(rewards, now.layouts()[b])))
                 .limit(MOST_BOARDS_SHORTENED)
                 .toList();
     }
 
-    private static double wasteOf(BlankRewards tariff, @Nullable PricedLayout layout) {
-        return layout == null ? 0 : tariff.waste(layout);
+    private static double wasteOf(BlankRewards rewards, @Nullable PricedLayout layout) {
+        return layout == null ? 0 : rewards.waste(layout);
     }
 
     /** No strip ripped to a width that is barred; the boards that had one are cut again. */

@@ -22,14 +22,14 @@ public final class RoundingHeuristic {
 
     private final JobNumbers numbers;
     private final GreedyHeuristic greedy;
-    private final LowerBound floor;
+    private final LowerBound lowerBound;
     private final List<List<Integer>> alike =
             new ArrayList<>(); // alike.get(b): boards that differ from b in name alone
 
-    RoundingHeuristic(JobNumbers numbers, GreedyHeuristic greedy, LowerBound floor) {
+    RoundingHeuristic(JobNumbers numbers, GreedyHeuristic greedy, LowerBound lowerBound) {
         this.numbers = numbers;
         this.greedy = greedy;
-        this.floor = floor;
+        this.lowerBound = lowerBound;
         Map<Board, List<Integer>> kinds = new HashMap<>();
         List<Board> boards = numbers.job().boards();
         for (int b = 0; b < boards.size(); b++) {
@@ -53,7 +53,7 @@ public final class RoundingHeuristic {
     private Incumbent answer(SplittableRandom random) {
         record Ranked(PricedLayout layout, double rank) {}
         List<Ranked> ranked = new ArrayList<>();
-        for (LowerBound.WeightedLayout one : floor.layouts())
+        for (LowerBound.WeightedLayout one : lowerBound.layouts())
             ranked.add(new Ranked(one.layout(), one.weight() + NOISE * random.nextDouble()));
         ranked.sort(Comparator.comparingDouble(Ranked::rank).reversed());
         int[] missing = numbers.wanted();

@@ -62,19 +62,19 @@ public final class RuinRecreateMove extends AbstractMove<CuttingSolution> {
             PricedLayout layout = cut.getLayout();
             if (layout != null) for (int part : layout.made()) left[part]++;
         }
-        return recut(cutting.workbench(), boards, left, new SplittableRandom(seed));
+        return recut(cutting.tables(), boards, left, new SplittableRandom(seed));
     }
 
     /** Now and then the first board keeps its end for a test blank. */
     private static @Nullable PricedLayout[] recut(
-            RecreateTables workbench, List<Integer> boards, int[] left, SplittableRandom random) {
-        JobNumbers numbers = workbench.numbers();
+            RecreateTables tables, List<Integer> boards, int[] left, SplittableRandom random) {
+        JobNumbers numbers = tables.numbers();
         if (!numbers.proving().wanted() || random.nextInt(ONE_SHORT_OF) > 0)
-            return workbench.recut().cut(boards, left, random);
+            return tables.recut().cut(boards, left, random);
         @Nullable PricedLayout[] layouts = new @Nullable PricedLayout[boards.size()];
-        PricedLayout first = workbench.shortRecut().cut(boards.subList(0, 1), left, random)[0];
+        PricedLayout first = tables.shortRecut().cut(boards.subList(0, 1), left, random)[0];
         if (first != null) layouts[0] = numbers.priced(first.layout());
-        @Nullable PricedLayout[] others = workbench.recut().cut(boards.subList(1, boards.size()), left, random);
+        @Nullable PricedLayout[] others = tables.recut().cut(boards.subList(1, boards.size()), left, random);
         System.arraycopy(others, 0, layouts, 1, others.length);
         return layouts;
     }

@@ -76,7 +76,7 @@ public final class RuinRecreateMoves implements MoveIteratorFactory<CuttingSolut
         }
 
         private void draw(List<BoardCut> cuts, int more, boolean cut) {
-            List<Integer> alike = cutting.workbench().alike(cuts.get(0).board());
+            List<Integer> alike = cutting.tables().alike(cuts.get(0).board());
             for (int i = 0; i < TRIES && more > 0; i++) {
                 BoardCut other = cutting.boards().get(alike.get(random.nextInt(alike.size())));
                 if ((other.getLayout() != null) != cut || cuts.contains(other)) continue;

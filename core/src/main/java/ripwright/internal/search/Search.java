@@ -37,12 +37,12 @@ public final class Search {
     private static final int MOST_HELD_BACK = 16; // boards, each in an answer of its own
     private static final int MOST_PARTS_BEGUN_AGAIN = 150; // which is quick for so many parts
 
-    private final RecreateTables workbench;
+    private final RecreateTables tables;
     private final RippedStockHeuristic ripped;
     private final Repair repair;
     private final Effort effort;
     private final Workers workers;
-    private final Supplier<Optional<LowerBound>> floor;
+    private final Supplier<Optional<LowerBound>> lowerBound;
     private final BooleanSupplier stop;
     private final Consumer<Incumbent> listener;
 
@@ -50,7 +50,7 @@ public final class Search {
      * @param numbers the job
      * @param effort how hard to look
      * @param workers the threads to look on
-     * @param floor the floor under plans that make the whole bill, once it is known
+     * @param lowerBound the floor under plans that make the whole bill, once it is known
      * @param stop asked often, from several threads; true ends the search with what it has
      * @param listener told of every better answer, from several threads, one at a time
      */
@@ -58,15 +58,15 @@ public final class Search {
             JobNumbers numbers,
             Effort effort,
             Workers workers,
-            Supplier<Optional<LowerBound>> floor,
+            Supplier<Optional<LowerBound>> lowerBound,
             BooleanSupplier stop,
             Consumer<Incumbent> listener) {
-        workbench = new RecreateTables(numbers, workers);
+        tables = new RecreateTables(numbers, workers);
         ripped = new RippedStockHeuristic(numbers, stop);
         repair = new Repair(numbers);
         this.effort = effort;
         this.workers = workers;
-        this.floor = floor;
+        this.lowerBound = lowerBound;
         this.stop = stop;
         this.listener = listener;
     }
@@ -79,9 +79,9 @@ public final class Search {
 
     /** Strips of ripped stock filled for themselves, as far as there is any; the rest, and all for comparison, greedily. */
     private Incumbent start(SplittableRandom random) {
-        GreedyHeuristic greedy = new GreedyHeuristic(workbench, stop);
+        GreedyHeuristic greedy = new GreedyHeuristic(tables, stop);
         if (!ripped.any()) return greedy.best(random.split());
-        Incumbent filled = Incumbent.of(workbench.numbers(), ripped.layouts(random.split()));
+        Incumbent filled = Incumbent.of(tables.numbers(), ripped.layouts(random.split()));
         if (ripped.all() && filled.blanks() == wanted()) return filled;
         filled = greedy.completed(filled.layouts(), random.split());
         Incumbent other = greedy.best(random.split());
@@ -91,8 +91,7 @@ public final class Search {
     /** The best answer found from one that may leave boards whole and parts unmade. */
     public Incumbent best(@Nullable PricedLayout[] start) {
         SplittableRandom random = new SplittableRandom(effort.seed());
-        return better(
-                workers.here(() -> new GreedyHeuristic(workbench, stop).completed(start, random.split())), random);
+        return better(workers.here(() -> new GreedyHeuristic(tables, stop).completed(start, random.split())), random);
     }
 
     /** The best answer found; told to stop at once, it is still no worse than the first one repaired. */
@@ -121,8 +120,8 @@ public final class Search {
         List<Supplier<Incumbent>> beginnings = new ArrayList<>();
         beginnings.add(() -> start);
         if (wanted() > MOST_PARTS_BEGUN_AGAIN) return beginnings;
-        GreedyHeuristic greedy = new GreedyHeuristic(workbench, stop);
-        int held = workbench.numbers().proving().wanted() ? Math.min(MOST_HELD_BACK, start.layouts().length) : 0;
+        GreedyHeuristic greedy = new GreedyHeuristic(tables, stop);
+        int held = tables.numbers().proving().wanted() ? Math.min(MOST_HELD_BACK, start.layouts().length) : 0;
         for (int i = 0; i < Math.max(BEGUN_AGAIN, held); i++) {
             int board = i;
             if (i < BEGUN_AGAIN) beginnings.add(() -> greedy.one(random.split()));
@@ -152,7 +151,7 @@ public final class Search {
     }
 
     private Incumbent round(SolverWatch watch, Incumbent from, int round, long moves, SplittableRandom random) {
-        Turn turn = new Turn(workbench, ripped, floor.get(), moves, watch);
+        Turn turn = new Turn(tables, ripped, lowerBound.get(), moves, watch);
         List<Future<Incumbent>> running = new ArrayList<>();
         for (int t = 0; t < effort.threads(); t++) {
             long seed = random.nextLong();
@@ -168,7 +167,7 @@ public final class Search {
     }
 
     private int wanted() {
-        return Arrays.stream(workbench.numbers().wanted()).sum();
+        return Arrays.stream(tables.numbers().wanted()).sum();
     }
 
     private long moves() {

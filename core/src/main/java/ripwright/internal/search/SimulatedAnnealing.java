@@ -27,7 +27,7 @@ public final class SimulatedAnnealing {
 
     private static final double SHARE = 0.6; // of a board's cost; 0.4 to 0.8 do as well, 1 gets lost
 
-    private final RecreateTables workbench;
+    private final RecreateTables tables;
     private final JobNumbers numbers;
     private final double heat;
     private final double share;
@@ -40,52 +40,52 @@ public final class SimulatedAnnealing {
      * @param heat the temperature to start at, as a share of a mean board's price
      * @param moves how many recuts to try
      */
-    SimulatedAnnealing(RecreateTables workbench, double heat, long moves, SolverWatch watch) {
-        this(workbench, heat, 0, moves, watch, EnvironmentMode.REPRODUCIBLE, SolverConfig.MOVE_THREAD_COUNT_NONE);
+    SimulatedAnnealing(RecreateTables tables, double heat, long moves, SolverWatch watch) {
+        this(tables, heat, 0, moves, watch, EnvironmentMode.REPRODUCIBLE, SolverConfig.MOVE_THREAD_COUNT_NONE);
     }
 
     private SimulatedAnnealing(
-            RecreateTables workbench,
+            RecreateTables tables,
             double heat,
             double share,
             long moves,
             SolverWatch watch,
             EnvironmentMode mode,
             String moveThreads) {
-        this.workbench = workbench;
+        this.tables = tables;
         this.heat = heat;
         this.share = share;
         this.moves = moves;
         this.watch = watch;
         this.mode = mode;
         this.moveThreads = moveThreads;
-        numbers = workbench.numbers();
+        numbers = tables.numbers();
     }
 
     /** The same, checking itself as it goes, on that many move threads. */
     SimulatedAnnealing checked(EnvironmentMode mode, String moveThreads) {
-        return new SimulatedAnnealing(workbench, heat, share, moves, watch, mode, moveThreads);
+        return new SimulatedAnnealing(tables, heat, share, moves, watch, mode, moveThreads);
     }
 
     /** The same, with waste gathered on few boards. */
     SimulatedAnnealing wasteGathered() {
-        return new SimulatedAnnealing(workbench, heat, SHARE, moves, watch, mode, moveThreads);
+        return new SimulatedAnnealing(tables, heat, SHARE, moves, watch, mode, moveThreads);
     }
 
     Incumbent from(Incumbent start, long seed) {
         SplittableRandom random = new SplittableRandom(seed);
-        BlankRewards tariff = tariff(start, random);
+        BlankRewards rewards = rewards(start, random);
         Solver<CuttingSolution> solver = solver(random.nextLong());
         CuttingSolution best =
-                watch.solve(solver, new CuttingSolution(workbench, tariff.gathering(share), start.layouts()));
+                watch.solve(solver, new CuttingSolution(tables, rewards.gathering(share), start.layouts()));
         Incumbent found = Incumbent.of(numbers, best.layouts());
         if (found.blanks() == totalWanted()) return found;
-        Incumbent completed = new GreedyHeuristic(workbench, watch::stopped).completed(best.layouts(), random);
+        Incumbent completed = new GreedyHeuristic(tables, watch::stopped).completed(best.layouts(), random);
         return completed.betterThan(found) ? completed : found;
     }
 
     /** While something is short, what counts most is the finished wood that is made. */
-    private BlankRewards tariff(Incumbent start, SplittableRandom random) {
+    private BlankRewards rewards(Incumbent start, SplittableRandom random) {
         int step = random.nextInt(4);
         boolean complete = start.blanks() == totalWanted();
         return complete || random.nextInt(3) == 0

@@ -37,10 +37,10 @@ public record Subproblem(JobNumbers whole, List<Integer> parts, List<Integer> bo
      */
     List<PricedLayout> cheapest(long most, WorkBudget enough) {
         if (boards.isEmpty() || parts.isEmpty() || tied()) return List.of();
-        LowerBound floor = LowerBound.ofWholeBill(new JobNumbers(job()), enough, enough.mustEnd(), raised -> {});
+        LowerBound lowerBound = LowerBound.ofWholeBill(new JobNumbers(job()), enough, enough.mustEnd(), raised -> {});
         Money known = Money.of(BigDecimal.valueOf(most, 6));
-        if (floor.value().compareTo(known) >= 0) return List.of();
-        return new OptimalityProof(floor, enough, enough.mustEnd())
+        if (lowerBound.value().compareTo(known) >= 0) return List.of();
+        return new OptimalityProof(lowerBound, enough, enough.mustEnd())
                 .under(known).layouts().stream().map(this::inWhole).toList();
     }
 

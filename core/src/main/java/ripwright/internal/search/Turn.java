@@ -12,16 +12,16 @@ import ripwright.internal.onedimensional.RippedStockHeuristic;
  * better the best answer, and the others begin afresh, as an answer packed tight is hard to leave: from a greedy answer,
  * which is quick, or from the layouts the floor rests on. How often each, and how long, was found by trying.
  *
- * @param workbench what the recuts of the job share
+ * @param tables what the recuts of the job share
  * @param ripped its ripped stock
- * @param floor the floor under plans that make the whole bill, once it is known
+ * @param lowerBound the floor under plans that make the whole bill, once it is known
  * @param moves how many recuts an annealing tries
  * @param watch ends it
  */
 public record Turn(
-        RecreateTables workbench,
+        RecreateTables tables,
         RippedStockHeuristic ripped,
-        Optional<LowerBound> floor,
+        Optional<LowerBound> lowerBound,
         long moves,
         SolverWatch watch) {
     private static final int MOST_PARTS_AFRESH = 250; // beyond, a greedy answer is too far from a good one
@@ -51,7 +51,7 @@ public record Turn(
     /** What the {@code turn}-th turn makes of the best answer so far, or of none. */
     Incumbent taken(int turn, Incumbent from, long seed) {
         if (watch.stopped()) return from;
-        if (floor.isEmpty()) return anneal(turn, moves).from(from, seed);
+        if (lowerBound.isEmpty()) return anneal(turn, moves).from(from, seed);
         SplittableRandom random = new SplittableRandom(seed);
         Kind[] kinds = wanted() <= MOST_PARTS_AFRESH ? SOME_PARTS : MANY_PARTS;
         return switch (kinds[turn % kinds.length]) {
@@ -68,17 +68,17 @@ public record Turn(
     /** Waste is gathered but in every third turn, which is the coolest. */
     private SimulatedAnnealing anneal(int turn, long most) {
         SimulatedAnnealing anneal = new SimulatedAnnealing(
-                workbench, SimulatedAnnealing.HEATS[turn % SimulatedAnnealing.HEATS.length], most, watch);
+                tables, SimulatedAnnealing.HEATS[turn % SimulatedAnnealing.HEATS.length], most, watch);
         return turn % SimulatedAnnealing.HEATS.length == 0 ? anneal : anneal.wasteGathered();
     }
 
     /** A greedy answer, annealed shortly and cut again, a few times: many quick ones find more than a few long ones. */
     private Incumbent fresh(SplittableRandom random) {
-        Incumbent best = new GreedyHeuristic(workbench, watch::stopped).best(random.split());
+        Incumbent best = new GreedyHeuristic(tables, watch::stopped).best(random.split());
         long most = moves / 2;
         for (int i = 0; i <= AGAIN && !watch.stopped(); i++) {
             SimulatedAnnealing anneal =
-                    new SimulatedAnnealing(workbench, i == 0 ? WARM : COOL, most, watch).wasteGathered();
+                    new SimulatedAnnealing(tables, i == 0 ? WARM : COOL, most, watch).wasteGathered();
             Incumbent other = recut(anneal.from(best, random.nextLong()), SOME, random);
             if (other.betterThan(best)) best = other;
             most = moves / 4;
@@ -88,29 +88,29 @@ public record Turn(
 
     /** An answer to begin with that owes little to those so far. */
     private Incumbent rounded(SplittableRandom random) {
-        JobNumbers numbers = workbench.numbers();
+        JobNumbers numbers = tables.numbers();
         if (ripped.all()) return Incumbent.of(numbers, ripped.layouts(random));
-        GreedyHeuristic greedy = new GreedyHeuristic(workbench, watch::stopped);
+        GreedyHeuristic greedy = new GreedyHeuristic(tables, watch::stopped);
         boolean dives = wanted() <= MOST_PARTS_FOR_DIVES && !numbers.grouped();
         return dives
-                ? new DivingHeuristic(numbers, greedy, floor.orElseThrow(), watch::stopped).answer(random)
-                : new RoundingHeuristic(numbers, greedy, floor.orElseThrow()).best(random);
+                ? new DivingHeuristic(numbers, greedy, lowerBound.orElseThrow(), watch::stopped).answer(random)
+                : new RoundingHeuristic(numbers, greedy, lowerBound.orElseThrow()).best(random);
     }
 
     /** An answer with some boards cut again by the proof, if it makes the whole bill. */
     private Incumbent recut(Incumbent from, int tries, SplittableRandom random) {
         if (!small() || from.blanks() < wanted()) return from;
-        int most = workbench.numbers().boardsAlone() ? tries : tries / FEWER_WITH_MONEY;
-        return new ExactNeighborhood(workbench.numbers(), floor.orElseThrow(), watch::stopped)
+        int most = tables.numbers().boardsAlone() ? tries : tries / FEWER_WITH_MONEY;
+        return new ExactNeighborhood(tables.numbers(), lowerBound.orElseThrow(), watch::stopped)
                 .better(from, most, random);
     }
 
     /** Whether a few of the job's boards make a job of their own. */
     private boolean small() {
-        return !workbench.numbers().grouped();
+        return !tables.numbers().grouped();
     }
 
     private int wanted() {
-        return Arrays.stream(workbench.numbers().wanted()).sum();
+        return Arrays.stream(tables.numbers().wanted()).sum();
     }
 }

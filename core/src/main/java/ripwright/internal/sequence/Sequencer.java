@@ -27,20 +27,20 @@ import ripwright.stock.Board;
 public final class Sequencer {
     private final Job job;
     private final List<Layout> layouts;
-    private final Money floor;
+    private final Money lowerBound;
 
     /**
      * For those layouts.
      *
      * @param job the job
      * @param layouts how each consumed board is cut, in any order; boards that stay whole are not listed
-     * @param floor a proven floor under the net cost of every plan that makes as much
+     * @param lowerBound a proven floor under the net cost of every plan that makes as much
      */
-    public Sequencer(Job job, List<Layout> layouts, Money floor) {
+    public Sequencer(Job job, List<Layout> layouts, Money lowerBound) {
         this.job = job;
         this.layouts =
                 layouts.stream().sorted(Comparator.comparingInt(Layout::board)).toList();
-        this.floor = floor;
+        this.lowerBound = lowerBound;
     }
 
     /**
@@ -69,7 +69,7 @@ public final class Sequencer {
                 job.name(),
                 job.units(),
                 shortages.isEmpty() ? Plan.Status.COMPLETE : Plan.Status.SHORT,
-                costing.cost(consumed, offcuts.worth(), minutes, floor),
+                costing.cost(consumed, offcuts.worth(), minutes, lowerBound),
                 WoodTally.tally(job, layouts, consumed, offcuts.all(), minutes),
                 cut,
                 tests.settings(),

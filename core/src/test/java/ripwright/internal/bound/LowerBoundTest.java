@@ -146,9 +146,9 @@ public class LowerBoundTest {
         Seeds.each(20, (random, size) -> {
             Features features = Features.of(Feature.TRIMS, Feature.EDGES);
             Constructed job = ConstructedJobs.constructed(random, new JobSize(10 + size, 5), features);
-            Money floor = LowerBound.ofWholeBill(new JobNumbers(job.job()), () -> false)
+            Money lowerBound = LowerBound.ofWholeBill(new JobNumbers(job.job()), () -> false)
                     .value();
-            assertThat(floor).isBetween(job.best().minus(TEN_THOUSANDTH), job.best());
+            assertThat(lowerBound).isBetween(job.best().minus(TEN_THOUSANDTH), job.best());
         });
     }
 
@@ -175,9 +175,9 @@ public class LowerBoundTest {
 
     private static void liesUnder(Job job, Layout... layouts) {
         Plan plan = new Sequencer(job, List.of(layouts), Money.ZERO).plan();
-        BigDecimal floor =
+        BigDecimal lowerBound =
                 LowerBound.ofWholeBill(new JobNumbers(job), () -> false).value().roundedDown();
-        assertThat(floor).isLessThanOrEqualTo(plan.cost().net());
+        assertThat(lowerBound).isLessThanOrEqualTo(plan.cost().net());
     }
 
     /** What a plan counts as no cut costs nothing in the floor either. */
@@ -217,17 +217,17 @@ public class LowerBoundTest {
     void the_floor_is_the_sum_of_its_prices() {
         Seeds.each(100, RandomJobs::growing, job -> {
             JobNumbers numbers = new JobNumbers(job);
-            LagrangianBound found = LowerBound.ofWholeBill(numbers, () -> false).certificate();
+            LagrangianBound found = LowerBound.ofWholeBill(numbers, () -> false).lagrangianBound();
             ItemTypes kinds = new ItemTypes(numbers);
             ScaledMoney coins = new ScaledMoney(job);
-            PricingProblem oracle = new PricingProblem(numbers, kinds, coins);
-            oracle.price(found.prices());
+            PricingProblem pricing = new PricingProblem(numbers, kinds, coins);
+            pricing.price(found.prices());
             BigInteger sum = BigInteger.valueOf(found.demand().due);
             for (int p = 0; p < numbers.parts(); p++)
-                sum = sum.add(BigInteger.valueOf(found.prices()[kinds.kindOfPart(p)])
+                sum = sum.add(BigInteger.valueOf(found.prices()[kinds.typeOfPart(p)])
                         .multiply(BigInteger.valueOf(numbers.wanted()[p])));
             for (int b = 0; b < numbers.boards(); b++) {
-                long gain = oracle.worth(kinds.kindOfBoard(b)) - coins.cost(b);
+                long gain = pricing.worth(kinds.typeOfBoard(b)) - coins.cost(b);
                 if (gain > 0) sum = sum.subtract(BigInteger.valueOf(gain));
             }
             assertThat(BigInteger.valueOf(found.coins())).isEqualTo(sum);
@@ -242,9 +242,9 @@ public class LowerBoundTest {
                 .stack(JobBuilder.maple("a", "6", "24"), JobBuilder.maple("b", "6", "24"))
                 .parts(JobBuilder.part("half", 3, "12", "6"))
                 .build();
-        LowerBound floor = LowerBound.ofWholeBill(new JobNumbers(job), () -> false);
-        assertThat(floor.value().rounded()).isEqualByComparingTo("12");
-        assertThat(floor.prices()[0]).isBetween(3_999_999.0, 4_000_001.0);
+        LowerBound lowerBound = LowerBound.ofWholeBill(new JobNumbers(job), () -> false);
+        assertThat(lowerBound.value().rounded()).isEqualByComparingTo("12");
+        assertThat(lowerBound.prices()[0]).isBetween(3_999_999.0, 4_000_001.0);
     }
 
     @Test
@@ -255,8 +255,8 @@ public class LowerBoundTest {
                 .parts(JobBuilder.part("half", 4, "12", "6"))
                 .build();
         JobNumbers numbers = new JobNumbers(job);
-        LowerBound floor = LowerBound.ofFeet(numbers, 2 * numbers.feet(0), () -> false);
-        assertThat(floor.value().rounded()).isEqualByComparingTo("8");
+        LowerBound lowerBound = LowerBound.ofFeet(numbers, 2 * numbers.feet(0), () -> false);
+        assertThat(lowerBound.value().rounded()).isEqualByComparingTo("8");
     }
 
     @Test
@@ -301,11 +301,11 @@ public class LowerBoundTest {
                     .value();
             for (int after : new int[] {0, 1, random.nextInt(asked.get() + 1), asked.get() - 1}) {
                 AtomicInteger left = new AtomicInteger(after);
-                LowerBound floor =
+                LowerBound lowerBound =
                         LowerBound.ofWholeBill(numbers, () -> false, () -> left.getAndDecrement() <= 0, raised -> {});
-                assertThat(floor.value()).isLessThanOrEqualTo(found);
-                assertThat(floor.layouts().size()).isLessThanOrEqualTo(asked.get());
-                if (floor.value().compareTo(Money.ZERO) > 0) higherThanNothing.incrementAndGet();
+                assertThat(lowerBound.value()).isLessThanOrEqualTo(found);
+                assertThat(lowerBound.layouts().size()).isLessThanOrEqualTo(asked.get());
+                if (lowerBound.value().compareTo(Money.ZERO) > 0) higherThanNothing.incrementAndGet();
             }
         });
         assertThat(higherThanNothing).hasValueGreaterThan(20);
@@ -332,7 +332,7 @@ public class LowerBoundTest {
                 taken[found.layout().layout().board()] += found.weight();
             ItemTypes kinds = new ItemTypes(numbers);
             for (int b = 0; b < taken.length; b++)
-                assertThat(taken[b]).isBetween(0.0, kinds.boardsOf(kinds.kindOfBoard(b)).length + 0.001);
+                assertThat(taken[b]).isBetween(0.0, kinds.boardsOf(kinds.typeOfBoard(b)).length + 0.001);
         });
     }
 }

@@ -22,8 +22,9 @@ public class SubgradientTest {
             Constructed built =
                     ConstructedJobs.constructed(random, new JobSize(12 + 4 * size, 4 + size), Features.NONE);
             double known = built.best().value().doubleValue();
-            LagrangianBound floor = floor(Demand.wholeBill(new JobNumbers(built.job())), new ArrayList<>());
-            double value = floor.demand().coins.money(floor.coins()).value().doubleValue();
+            LagrangianBound lowerBound = lowerBound(Demand.wholeBill(new JobNumbers(built.job())), new ArrayList<>());
+            double value =
+                    lowerBound.demand().coins.money(lowerBound.coins()).value().doubleValue();
             assertThat(value).isBetween(0.97 * known, known * (1 + 1e-9));
         });
     }
@@ -36,25 +37,25 @@ public class SubgradientTest {
             JobNumbers numbers =
                     new JobNumbers(RandomJobs.random(random, new JobSize(6 + 2 * size, 4 + size), features));
             List<Long> raised = new ArrayList<>();
-            LagrangianBound floor = floor(Demand.wholeBill(numbers), raised);
+            LagrangianBound lowerBound = lowerBound(Demand.wholeBill(numbers), raised);
             LowerBound program = LowerBound.ofWholeBill(numbers, () -> false);
             assertThat(raised).isSorted();
             if (cannotBeMade(program)) return; // the higher the floor the better
-            assertThat(floor.coins())
-                    .isLessThanOrEqualTo((long) (program.certificate().coins() * (1 + 1e-6)) + 1);
+            assertThat(lowerBound.coins())
+                    .isLessThanOrEqualTo((long) (program.lagrangianBound().coins() * (1 + 1e-6)) + 1);
         });
     }
 
-    private static boolean cannotBeMade(LowerBound floor) {
-        Demand demand = floor.demand();
+    private static boolean cannotBeMade(LowerBound lowerBound) {
+        Demand demand = lowerBound.demand();
         long stack = demand.due;
         for (int b = 0; b < demand.cost.length; b++) stack += demand.cost[b] * demand.copies[b];
-        return floor.certificate().coins() > stack;
+        return lowerBound.lagrangianBound().coins() > stack;
     }
 
-    private static LagrangianBound floor(Demand demand, List<Long> raised) {
-        PricingProblem oracle = new PricingProblem(demand.numbers, demand.kinds, demand.coins);
-        LagrangianBound start = LagrangianBound.of(demand, LowerBound.firstPrices(demand), oracle);
-        return new Subgradient(demand, oracle, start).run(400, () -> false, raised::add);
+    private static LagrangianBound lowerBound(Demand demand, List<Long> raised) {
+        PricingProblem pricing = new PricingProblem(demand.numbers, demand.kinds, demand.coins);
+        LagrangianBound start = LagrangianBound.of(demand, LowerBound.firstPrices(demand), pricing);
+        return new Subgradient(demand, pricing, start).run(400, () -> false, raised::add);
     }
 }

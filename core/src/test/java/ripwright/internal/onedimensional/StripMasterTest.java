@@ -21,10 +21,10 @@ public class StripMasterTest {
             Job job = RippedJobs.random(random, 1 + random.nextInt(Math.min(8, 1 + size)), 1 + random.nextInt(5));
             Optional<Money> least = FewestStrips.cost(job);
             if (least.isEmpty()) return;
-            long floor = 0;
+            long lowerBound = 0;
             for (RippedStock stock : RippedStock.all(new JobNumbers(job)))
-                floor += solved(stock).floor(1);
-            assertThat(BigDecimal.valueOf(floor - 10, 6))
+                lowerBound += solved(stock).lowerBound(1);
+            assertThat(BigDecimal.valueOf(lowerBound - 10, 6))
                     .isLessThanOrEqualTo(BigDecimal.valueOf(least.get().value().doubleValue()));
         });
     }
@@ -58,7 +58,7 @@ public class StripMasterTest {
         }
         for (int s = 0; s < used.length; s++) assertThat(used[s]).isLessThan(stock.copies()[s] + 1e-3);
         for (int k = 0; k < made.length; k++) if (made[k] < stock.wanted()[k] - 1e-3) return false;
-        assertThat((double) program.floor(1)).isCloseTo(cost, Percentage.withPercentage(0.01));
+        assertThat((double) program.lowerBound(1)).isCloseTo(cost, Percentage.withPercentage(0.01));
         return true;
     }
 

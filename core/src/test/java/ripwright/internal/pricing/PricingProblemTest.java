@@ -18,8 +18,8 @@ import ripwright.testing.RandomJobs;
 import ripwright.testing.Seeds;
 
 public class PricingProblemTest {
-    /** The oracle and what it needs, for one job. */
-    private record Asked(JobNumbers numbers, ItemTypes kinds, ScaledMoney coins, PricingProblem oracle) {
+    /** The pricing problem and what it needs, for one job. */
+    private record Asked(JobNumbers numbers, ItemTypes kinds, ScaledMoney coins, PricingProblem pricing) {
         static Asked of(Job job) {
             JobNumbers numbers = new JobNumbers(job);
             ItemTypes kinds = new ItemTypes(numbers);
@@ -29,9 +29,9 @@ public class PricingProblemTest {
 
         /** Below everything when the board cannot be cut. */
         double worth(double[] prices) {
-            oracle.price(inCoins(prices));
-            if (!oracle.cuts(0)) return Double.NEGATIVE_INFINITY;
-            return coins.money(oracle.worth(0)).value().doubleValue();
+            pricing.price(inCoins(prices));
+            if (!pricing.cuts(0)) return Double.NEGATIVE_INFINITY;
+            return coins.money(pricing.worth(0)).value().doubleValue();
         }
 
         long[] inCoins(double[] prices) {
@@ -49,7 +49,7 @@ public class PricingProblemTest {
             Asked asked = Asked.of(board.job(99));
             double worth = asked.worth(prices(board));
             double uncut = board.salvage() * board.length() * board.width();
-            if (asked.oracle.cuts(0))
+            if (asked.pricing.cuts(0))
                 assertThat(Math.max(uncut, worth)).isCloseTo(Math.max(uncut, board.best()), within(1e-5));
             else assertThat(board.best()).isLessThanOrEqualTo(uncut);
         });
@@ -66,7 +66,7 @@ public class PricingProblemTest {
                 Asked asked = Asked.of(board.job(count));
                 double worth = asked.worth(prices(board));
                 double uncut = board.salvage() * board.length() * board.width();
-                if (!asked.oracle.cuts(0)) worth = uncut;
+                if (!asked.pricing.cuts(0)) worth = uncut;
                 assertThat(Math.max(uncut, worth)).isGreaterThanOrEqualTo(board.best(count) - 1e-5);
             }
         });
@@ -80,7 +80,7 @@ public class PricingProblemTest {
                 Asked asked = Asked.of(whole.job(count));
                 double worth = asked.worth(prices(whole));
                 double uncut = whole.salvage() * whole.length() * whole.width();
-                if (asked.oracle.cuts(0))
+                if (asked.pricing.cuts(0))
                     assertThat(Math.max(uncut, worth)).isCloseTo(Math.max(uncut, whole.best(count)), within(1e-5));
             }
         });
@@ -94,10 +94,10 @@ public class PricingProblemTest {
                 int[] most = new int[asked.kinds.parts()];
                 Arrays.fill(most, count);
                 asked.worth(prices(board));
-                asked.oracle.sharpen(0, asked.inCoins(prices(board)), most, 10_000, 0, () -> false);
-                double worth = asked.coins.money(asked.oracle.worth(0)).value().doubleValue();
+                asked.pricing.sharpen(0, asked.inCoins(prices(board)), most, 10_000, 0, () -> false);
+                double worth = asked.coins.money(asked.pricing.worth(0)).value().doubleValue();
                 double uncut = board.salvage() * board.length() * board.width();
-                if (asked.oracle.cuts(0))
+                if (asked.pricing.cuts(0))
                     assertThat(Math.max(uncut, worth)).isCloseTo(Math.max(uncut, board.best(count)), within(1e-5));
             }
         });
@@ -121,8 +121,8 @@ public class PricingProblemTest {
             InchBoard board = plain(InchBoard.random(random, size + 4));
             Asked asked = Asked.of(board.job(99));
             double worth = asked.worth(prices(board));
-            if (!asked.oracle.cuts(0)) return;
-            int[] made = asked.oracle.sketch(0).made(asked.kinds.parts());
+            if (!asked.pricing.cuts(0)) return;
+            int[] made = asked.pricing.pattern(0).made(asked.kinds.parts());
             double sum = 0;
             for (int k = 0; k < made.length; k++)
                 sum += made[k] * prices(board)[asked.kinds.partsOf(k)[0]];
@@ -167,7 +167,7 @@ public class PricingProblemTest {
         Seeds.each(300, (random, size) -> {
             Job job = RandomJobs.growing(random, size);
             JobNumbers numbers = new JobNumbers(job);
-            PricingProblem oracle = new PricingProblem(numbers);
+            PricingProblem pricing = new PricingProblem(numbers);
             double[] prices = new double[numbers.parts()];
             int[] most = numbers.wanted();
             for (int p = 0; p < prices.length; p++) {
@@ -176,7 +176,7 @@ public class PricingProblemTest {
                 most[p] = random.nextInt(most[p] + 1);
             }
             int board = random.nextInt(numbers.boards());
-            Optional<PricedLayout> best = oracle.best(board, prices, most);
+            Optional<PricedLayout> best = pricing.best(board, prices, most);
             if (best.isEmpty()) return;
             Layout layout = best.get().layout();
             assertThat(new LayoutCheck(job, List.of(layout)).faults()).isEmpty();
@@ -187,7 +187,7 @@ public class PricingProblemTest {
             }
             for (int left : most) assertThat(left).isNotNegative();
             ScaledMoney coins = new ScaledMoney(job);
-            double asked = oracle.worth(new ItemTypes(numbers).kindOfBoard(board)) / coins.perMillionth();
+            double asked = pricing.worth(new ItemTypes(numbers).typeOfBoard(board)) / coins.perMillionth();
             assertThat(worth).isLessThanOrEqualTo(asked + 5); // millionths; prices of the layout are rounded
         });
     }
@@ -199,11 +199,11 @@ public class PricingProblemTest {
             Asked asked = Asked.of(board.job(99));
             double[] prices =
                     Arrays.stream(prices(board)).map(p -> p * JobNumbers.MONEY).toArray();
-            Optional<PricedLayout> best = asked.oracle.best(0, prices, asked.numbers.wanted());
+            Optional<PricedLayout> best = asked.pricing.best(0, prices, asked.numbers.wanted());
             if (best.isEmpty()) return;
             double worth = best.get().cost() - best.get().net();
             for (int part : best.get().made()) worth += prices[part];
-            double says = asked.coins.money(asked.oracle.worth(0)).value().doubleValue();
+            double says = asked.coins.money(asked.pricing.worth(0)).value().doubleValue();
             assertThat(worth / JobNumbers.MONEY).isCloseTo(says, within(1e-5));
         });
     }

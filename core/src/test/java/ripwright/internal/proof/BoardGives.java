@@ -6,7 +6,7 @@ import java.util.TreeSet;
 
 /**
  * Which choices of blanks a board gives, where nothing but blanks counts: for every choice the shortest section that holds
- * it, and then whether up to three such sections come to no more than the board. The slow twin of the oracle, written apart
+ * it, and then whether up to three such sections come to no more than the board. The slow twin of the pricing problem, written apart
  * from it: no prices, no grid, no tables by length. Exact for clear boards that are as wide everywhere.
  */
 public final class BoardGives {

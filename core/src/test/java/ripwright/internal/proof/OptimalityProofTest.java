@@ -134,11 +134,11 @@ public class OptimalityProofTest {
     @Test
     void stopped_at_once_it_proves_no_more_than_the_floor() {
         Job job = RandomJobs.random(new SplittableRandom(24), new JobSize(30, 11), Features.NONE);
-        LowerBound floor = LowerBound.ofWholeBill(new JobNumbers(job), () -> false);
-        OptimalityProof.Answer answer = new OptimalityProof(floor, () -> true).under(A_LOT);
+        LowerBound lowerBound = LowerBound.ofWholeBill(new JobNumbers(job), () -> false);
+        OptimalityProof.Answer answer = new OptimalityProof(lowerBound, () -> true).under(A_LOT);
         assertThat(answer.proven()).isFalse();
         assertThat(answer.layouts()).isEmpty();
-        assertThat(answer.bound()).isBetween(floor.value(), A_LOT);
+        assertThat(answer.bound()).isBetween(lowerBound.value(), A_LOT);
     }
 
     @Test

@@ -136,11 +136,11 @@ public class CutConstraintsTest {
     /** A board that costs 20 and so much more than the wood of its blanks. */
     private static BoardCut wasting(int board, int waste) {
         double wood = (20 - waste) * 1e6;
-        BlankRewards tariff = new BlankRewards(new long[] {1}, new double[] {wood}, 0).gathering(0.5);
+        BlankRewards rewards = new BlankRewards(new long[] {1}, new double[] {wood}, 0).gathering(0.5);
         Layout layout = new Layout(board, List.of());
         return new BoardCut(
                 board,
-                tariff,
+                rewards,
                 new PricedLayout(layout, new int[] {0}, new long[0], 20_000_000, 0, 0, 0, TestWoodPieces.NONE));
     }
 

@@ -41,8 +41,8 @@ public class DivingHeuristicTest {
             Job job = job(random, size);
             JobNumbers numbers = new JobNumbers(job);
             GreedyHeuristic greedy = new GreedyHeuristic(new RecreateTables(numbers, new Workers(1)), () -> false);
-            LowerBound floor = LowerBound.ofWholeBill(numbers, () -> false);
-            Incumbent answer = new DivingHeuristic(numbers, greedy, floor, () -> false).answer(random.split());
+            LowerBound lowerBound = LowerBound.ofWholeBill(numbers, () -> false);
+            Incumbent answer = new DivingHeuristic(numbers, greedy, lowerBound, () -> false).answer(random.split());
             check(job, numbers, answer);
         });
     }
@@ -55,8 +55,8 @@ public class DivingHeuristicTest {
             Incumbent known =
                     new GreedyHeuristic(new RecreateTables(numbers, new Workers(1)), () -> false).best(random.split());
             if (known.blanks() < Arrays.stream(numbers.wanted()).sum()) return;
-            LowerBound floor = LowerBound.ofWholeBill(numbers, () -> false);
-            Incumbent answer = new ExactNeighborhood(numbers, floor, () -> false).better(known, 4, random.split());
+            LowerBound lowerBound = LowerBound.ofWholeBill(numbers, () -> false);
+            Incumbent answer = new ExactNeighborhood(numbers, lowerBound, () -> false).better(known, 4, random.split());
             check(job, numbers, answer);
             assertThat(answer.blanks()).isEqualTo(known.blanks());
             assertThat(answer.net()).isLessThanOrEqualTo(known.net());
@@ -69,9 +69,9 @@ public class DivingHeuristicTest {
         JobNumbers numbers = new JobNumbers(built.job());
         Incumbent known = new GreedyHeuristic(new RecreateTables(numbers, new Workers(1)), () -> false)
                 .best(new SplittableRandom(1));
-        LowerBound floor = LowerBound.ofWholeBill(numbers, () -> false);
+        LowerBound lowerBound = LowerBound.ofWholeBill(numbers, () -> false);
         Incumbent answer =
-                new ExactNeighborhood(numbers, floor, () -> false).better(known, 40, new SplittableRandom(1));
+                new ExactNeighborhood(numbers, lowerBound, () -> false).better(known, 40, new SplittableRandom(1));
         assertThat(answer.cost()).isEqualByComparingTo(built.best().rounded());
     }
 
@@ -90,13 +90,14 @@ public class DivingHeuristicTest {
         Job job = drawn.withParts(parts);
         JobNumbers numbers = new JobNumbers(job);
         GreedyHeuristic greedy = new GreedyHeuristic(new RecreateTables(numbers, new Workers(1)), () -> false);
-        LowerBound floor = LowerBound.ofWholeBill(numbers, () -> false);
-        Incumbent answer = new DivingHeuristic(numbers, greedy, floor, () -> false).answer(new SplittableRandom(1));
+        LowerBound lowerBound = LowerBound.ofWholeBill(numbers, () -> false);
+        Incumbent answer =
+                new DivingHeuristic(numbers, greedy, lowerBound, () -> false).answer(new SplittableRandom(1));
         check(job, numbers, answer);
         check(
                 job,
                 numbers,
-                new ExactNeighborhood(numbers, floor, () -> false).better(answer, 20, new SplittableRandom(1)));
+                new ExactNeighborhood(numbers, lowerBound, () -> false).better(answer, 20, new SplittableRandom(1)));
     }
 
     @Test
@@ -105,8 +106,8 @@ public class DivingHeuristicTest {
             Job job = job(random, size);
             JobNumbers numbers = new JobNumbers(job);
             GreedyHeuristic greedy = new GreedyHeuristic(new RecreateTables(numbers, new Workers(1)), () -> false);
-            LowerBound floor = LowerBound.ofWholeBill(numbers, () -> false);
-            check(job, numbers, new RoundingHeuristic(numbers, greedy, floor).best(random.split()));
+            LowerBound lowerBound = LowerBound.ofWholeBill(numbers, () -> false);
+            check(job, numbers, new RoundingHeuristic(numbers, greedy, lowerBound).best(random.split()));
         });
     }
 

@@ -53,7 +53,7 @@ public class SearchTest {
     void a_search_told_to_stop_at_once_still_answers() {
         Search.Effort effort = new Search.Effort(1, 2, Long.MAX_VALUE, 1_000, 20);
         Incumbent answer = new Search(
-                        new JobNumbers(SHELVES), effort, new Workers(2), Optional::empty, () -> true, champion -> {})
+                        new JobNumbers(SHELVES), effort, new Workers(2), Optional::empty, () -> true, incumbent -> {})
                 .best();
         assertThat(answer.blanks()).isPositive();
     }
@@ -83,10 +83,10 @@ public class SearchTest {
 
     private static void leaveNoTrace(Job job, EnvironmentMode mode, String moveThreads) {
         Workers workers = new Workers(1);
-        RecreateTables workbench = new RecreateTables(new JobNumbers(job), workers);
-        Incumbent start = new GreedyHeuristic(workbench, () -> false).best(new java.util.SplittableRandom(3));
+        RecreateTables tables = new RecreateTables(new JobNumbers(job), workers);
+        Incumbent start = new GreedyHeuristic(tables, () -> false).best(new java.util.SplittableRandom(3));
         try (SolverWatch watch = new SolverWatch(() -> false, workers)) {
-            Incumbent found = new SimulatedAnnealing(workbench, 0.02, 1_500, watch)
+            Incumbent found = new SimulatedAnnealing(tables, 0.02, 1_500, watch)
                     .checked(mode, moveThreads)
                     .from(start, 5);
             assertThat(found.blanks()).isBetween(1, 18);
@@ -99,7 +99,12 @@ public class SearchTest {
         for (int seed = 0; seed < 5; seed++) {
             Search.Effort effort = new Search.Effort(seed, 1, 1_000, 9, 20);
             Incumbent best = new Search(
-                            new JobNumbers(TIGHT), effort, new Workers(2), Optional::empty, () -> false, champion -> {})
+                            new JobNumbers(TIGHT),
+                            effort,
+                            new Workers(2),
+                            Optional::empty,
+                            () -> false,
+                            incumbent -> {})
                     .best();
             assertThat(best.blanks()).isEqualTo(12);
             assertThat(best.unproved()).isZero();
@@ -113,11 +118,11 @@ public class SearchTest {
                         new Workers(threads),
                         Optional::empty,
                         () -> false,
-                        champion -> {})
+                        incumbent -> {})
                 .best();
     }
 
-    private static List<Object> layouts(Incumbent champion) {
-        return new ArrayList<>(champion.cut());
+    private static List<Object> layouts(Incumbent incumbent) {
+        return new ArrayList<>(incumbent.cut());
     }
 }
