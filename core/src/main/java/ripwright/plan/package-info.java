@@ -1,4 +1,4 @@
-/** The whole answer, as contract.md has it. Read {@link ripwright.plan.Plan} first. Uses {@code measure} to {@code job}. */
+/** The whole answer, as CONTRACT.md has it. Read {@link ripwright.plan.Plan} first. Uses {@code measure} to {@code job}. */
 @NullMarked
 package ripwright.plan;
 

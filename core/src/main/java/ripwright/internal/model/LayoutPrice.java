@@ -6,7 +6,7 @@ import ripwright.internal.geometry.Layout;
 import ripwright.measure.OnePlace;
 
 /**
- * Reckons what a layout costs for itself, as contract.md section 4 has it, but in doubles: the search compares with it,
+ * Reckons what a layout costs for itself, as CONTRACT.md 4 has it, but in doubles: the search compares with it,
  * and what is printed is reckoned again exactly. Of defects that overlap one another both areas are taken off.
  */
 public final class LayoutPrice {
