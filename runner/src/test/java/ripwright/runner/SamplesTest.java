@@ -13,7 +13,7 @@ import ripwright.measure.Length;
 import ripwright.measure.Unit;
 import ripwright.plan.CutBoard;
 import ripwright.plan.Plan;
-import ripwright.runner.json.JobReader;
+import ripwright.json.JobReader;
 import ripwright.saw.Saw;
 import ripwright.saw.TestRip;
 

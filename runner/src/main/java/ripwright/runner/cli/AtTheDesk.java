@@ -9,7 +9,7 @@ import ripwright.measure.Unit;
 import ripwright.runner.disk.Disk;
 import ripwright.runner.rack.Desk;
 import ripwright.runner.rack.RefusedException;
-import ripwright.runner.tree.WrongInputException;
+import ripwright.json.tree.WrongInputException;
 import ripwright.settle.Settlement;
 import ripwright.stock.Board;
 

@@ -16,9 +16,9 @@ import ripwright.Options;
 import ripwright.job.Job;
 import ripwright.plan.Plan;
 import ripwright.runner.cli.Result.Ending;
-import ripwright.runner.json.PlanReader;
-import ripwright.runner.tree.Problems;
-import ripwright.runner.tree.WrongInputException;
+import ripwright.json.PlanReader;
+import ripwright.json.tree.Problems;
+import ripwright.json.tree.WrongInputException;
 
 /**
  * Plans many jobs that have nothing to do with each other, a few at once. Whatever befalls one stops none of the others; of

@@ -6,8 +6,8 @@ import java.nio.file.Path;
 import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
-import ripwright.runner.tree.JsonOut;
-import ripwright.runner.tree.Mistake;
+import ripwright.json.tree.JsonOut;
+import ripwright.json.tree.Mistake;
 
 /** What became of many jobs, for programs; {@code batch.schema.json} says what every field means. */
 final class BatchReport {

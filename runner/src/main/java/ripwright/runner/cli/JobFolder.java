@@ -12,7 +12,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
-import ripwright.runner.tree.JsonFile;
+import ripwright.json.tree.JsonFile;
 
 /**
  * The job files in a folder and below, but for what is hidden; links to folders are not followed. Every name that a job file

@@ -16,8 +16,8 @@ import java.util.stream.Collectors;
 import ripwright.Options;
 import ripwright.job.Job;
 import ripwright.plan.Plan;
-import ripwright.runner.tree.TextLimit;
-import ripwright.runner.tree.WrongInputException;
+import ripwright.json.tree.TextLimit;
+import ripwright.json.tree.WrongInputException;
 
 /**
  * Plans jobs that come in line by line, a few at once, and writes a line for each in the order they came. No more of them

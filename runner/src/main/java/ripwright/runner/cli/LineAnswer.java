@@ -3,7 +3,7 @@ package ripwright.runner.cli;
 import java.math.BigDecimal;
 import java.util.Optional;
 import java.util.function.Consumer;
-import ripwright.runner.tree.JsonOut;
+import ripwright.json.tree.JsonOut;
 
 /**
  * The line that goes out for a job that came in as a line.

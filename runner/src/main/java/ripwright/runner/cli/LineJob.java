@@ -9,11 +9,11 @@ import java.util.function.BooleanSupplier;
 import ripwright.Options;
 import ripwright.job.Job;
 import ripwright.plan.Plan;
-import ripwright.runner.json.JobReader;
-import ripwright.runner.json.PlanWriter;
-import ripwright.runner.tree.Problems;
-import ripwright.runner.tree.TextLimit;
-import ripwright.runner.tree.WrongInputException;
+import ripwright.json.JobReader;
+import ripwright.json.PlanWriter;
+import ripwright.json.tree.Problems;
+import ripwright.json.tree.TextLimit;
+import ripwright.json.tree.WrongInputException;
 
 /** Plans a job that came in as a line; its rack is looked for from the working folder. */
 final class LineJob {

@@ -10,9 +10,9 @@ import java.util.List;
 import java.util.Optional;
 import ripwright.runner.disk.Digest;
 import ripwright.runner.disk.WholeFile;
-import ripwright.runner.json.JobReader;
-import ripwright.runner.tree.JsonFile;
-import ripwright.runner.tree.TextLimit;
+import ripwright.json.JobReader;
+import ripwright.json.tree.JsonFile;
+import ripwright.json.tree.TextLimit;
 
 /**
  * What a plan was made from, kept beside it: digests of the job file and its rack file, of what was written, and which

@@ -12,11 +12,11 @@ import ripwright.job.Job;
 import ripwright.job.Limits;
 import ripwright.plan.CutBoard;
 import ripwright.plan.Plan;
-import ripwright.runner.json.JobReader;
-import ripwright.runner.json.PlanWriter;
+import ripwright.json.JobReader;
+import ripwright.json.PlanWriter;
 import ripwright.runner.sheet.Picture;
 import ripwright.runner.sheet.Sheet;
-import ripwright.runner.tree.WrongInputException;
+import ripwright.json.tree.WrongInputException;
 
 /** Plans one job, from its file to the files that come of it. */
 final class OneJob {

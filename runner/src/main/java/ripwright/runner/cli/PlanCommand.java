@@ -22,10 +22,10 @@ import picocli.CommandLine.Spec;
 import ripwright.Options;
 import ripwright.job.Job;
 import ripwright.plan.Plan;
-import ripwright.runner.csv.PlanTables;
+import ripwright.json.csv.PlanTables;
 import ripwright.runner.disk.Leftovers;
 import ripwright.runner.disk.WholeFile;
-import ripwright.runner.tree.WrongInputException;
+import ripwright.json.tree.WrongInputException;
 import ripwright.shared.SharedPlan;
 import ripwright.shared.SharedPlanner;
 

@@ -11,7 +11,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import ripwright.runner.csv.PlanTables;
+import ripwright.json.csv.PlanTables;
 import ripwright.runner.disk.Trouble;
 import ripwright.runner.disk.WholeFile;
 

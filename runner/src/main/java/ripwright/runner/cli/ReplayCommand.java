@@ -10,8 +10,8 @@ import ripwright.job.Job;
 import ripwright.plan.Plan;
 import ripwright.replay.Fault;
 import ripwright.replay.Replay;
-import ripwright.runner.json.PlanReader;
-import ripwright.runner.tree.WrongInputException;
+import ripwright.json.PlanReader;
+import ripwright.json.tree.WrongInputException;
 
 /** Re-enacts a written plan on its job's boards. */
 @Command(

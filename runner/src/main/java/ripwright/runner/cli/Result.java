@@ -3,7 +3,7 @@ package ripwright.runner.cli;
 import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
-import ripwright.runner.tree.Mistake;
+import ripwright.json.tree.Mistake;
 
 /**
  * How one job of many ended.

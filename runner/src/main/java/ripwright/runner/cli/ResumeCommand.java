@@ -26,15 +26,15 @@ import ripwright.resume.Resumed;
 import ripwright.resume.WrongReportException;
 import ripwright.runner.disk.Leftovers;
 import ripwright.runner.disk.WholeFile;
-import ripwright.runner.json.JobReader;
-import ripwright.runner.json.JobWriter;
-import ripwright.runner.json.PlanReader;
-import ripwright.runner.json.PlanWriter;
-import ripwright.runner.json.Rack;
-import ripwright.runner.json.RackWriter;
-import ripwright.runner.json.ReportFile;
+import ripwright.json.JobReader;
+import ripwright.json.JobWriter;
+import ripwright.json.PlanReader;
+import ripwright.json.PlanWriter;
+import ripwright.json.Rack;
+import ripwright.json.RackWriter;
+import ripwright.json.ReportFile;
 import ripwright.runner.sheet.Sheet;
-import ripwright.runner.tree.WrongInputException;
+import ripwright.json.tree.WrongInputException;
 
 /** Replans what is left of a job from the pieces in hand. */
 @Command(

@@ -3,7 +3,7 @@ package ripwright.runner.cli;
 import java.io.IOException;
 import java.util.concurrent.locks.Lock;
 import java.util.concurrent.locks.ReentrantReadWriteLock;
-import ripwright.runner.tree.WrongInputException;
+import ripwright.json.tree.WrongInputException;
 
 /**
  * The heap that jobs planned at once have together. One that finds it full is planned once more while no other is: a large

@@ -5,7 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
 import ripwright.measure.Unit;
-import ripwright.runner.tree.JsonOut;
+import ripwright.json.tree.JsonOut;
 import ripwright.shared.SharedPlan;
 import ripwright.shared.SharedSettings;
 

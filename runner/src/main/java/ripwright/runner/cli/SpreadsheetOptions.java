@@ -8,10 +8,10 @@ import java.util.Objects;
 import java.util.Optional;
 import picocli.CommandLine.Option;
 import ripwright.job.Job;
-import ripwright.runner.json.JobReader;
-import ripwright.runner.json.JobWriter;
-import ripwright.runner.json.Spreadsheets;
-import ripwright.runner.tree.WrongInputException;
+import ripwright.json.JobReader;
+import ripwright.json.JobWriter;
+import ripwright.json.Spreadsheets;
+import ripwright.json.tree.WrongInputException;
 
 /** Options of commands that read a job, whose stack or bill may be spreadsheets. */
 final class SpreadsheetOptions {

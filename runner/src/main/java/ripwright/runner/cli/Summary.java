@@ -19,7 +19,7 @@ import ripwright.plan.Shortage;
 import ripwright.plan.Step;
 import ripwright.plan.Tally;
 import ripwright.plan.TestBlank;
-import ripwright.runner.tree.Nearest;
+import ripwright.json.tree.Nearest;
 import ripwright.stock.Board;
 import ripwright.stock.History;
 import ripwright.stock.Species;

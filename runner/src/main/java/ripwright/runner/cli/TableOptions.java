@@ -1,7 +1,7 @@
 package ripwright.runner.cli;
 
 import picocli.CommandLine.Option;
-import ripwright.runner.csv.CsvOut;
+import ripwright.json.csv.CsvOut;
 
 /** Options of commands that write tables for spreadsheets beside what else they write. */
 final class TableOptions {

@@ -15,7 +15,7 @@ import ripwright.Options;
 import ripwright.job.Job;
 import ripwright.plan.Plan;
 import ripwright.runner.disk.Leftovers;
-import ripwright.runner.tree.WrongInputException;
+import ripwright.json.tree.WrongInputException;
 import ripwright.runner.trial.Comparison;
 import ripwright.runner.trial.ComparisonFiles;
 import ripwright.runner.trial.ComparisonPicture;

@@ -8,8 +8,8 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
-import ripwright.runner.tree.JsonOut;
-import ripwright.runner.tree.WrongInputException;
+import ripwright.json.tree.JsonOut;
+import ripwright.json.tree.WrongInputException;
 
 /**
  * Changes several files so that in the end all are changed or none, wherever the power is cut. A note tells which files are

@@ -4,13 +4,13 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
-import ripwright.runner.tree.JsonFile;
-import ripwright.runner.tree.JsonOut;
-import ripwright.runner.tree.Kind;
-import ripwright.runner.tree.Kinds;
-import ripwright.runner.tree.ObjectKind;
-import ripwright.runner.tree.Problems;
-import ripwright.runner.tree.WrongInputException;
+import ripwright.json.tree.JsonFile;
+import ripwright.json.tree.JsonOut;
+import ripwright.json.tree.Kind;
+import ripwright.json.tree.Kinds;
+import ripwright.json.tree.ObjectKind;
+import ripwright.json.tree.Problems;
+import ripwright.json.tree.WrongInputException;
 
 /**
  * What is still to be done when it is found.

@@ -12,12 +12,12 @@ import ripwright.runner.disk.Change;
 import ripwright.runner.disk.Changes;
 import ripwright.runner.disk.Disk;
 import ripwright.runner.disk.LockFile;
-import ripwright.runner.json.Book;
-import ripwright.runner.json.BookReader;
-import ripwright.runner.json.BookWriter;
-import ripwright.runner.json.Rack;
-import ripwright.runner.json.RackReader;
-import ripwright.runner.tree.WrongInputException;
+import ripwright.json.Book;
+import ripwright.json.BookReader;
+import ripwright.json.BookWriter;
+import ripwright.json.Rack;
+import ripwright.json.RackReader;
+import ripwright.json.tree.WrongInputException;
 import ripwright.stock.Board;
 
 /** A rack and its book, held by this run alone until it is closed; what a run before was cut off in is finished first. */

@@ -14,10 +14,10 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import ripwright.job.Job;
 import ripwright.plan.CutBoard;
-import ripwright.runner.json.Book;
-import ripwright.runner.json.Booked;
-import ripwright.runner.json.JobReader;
-import ripwright.runner.tree.WrongInputException;
+import ripwright.json.Book;
+import ripwright.json.Booked;
+import ripwright.json.JobReader;
+import ripwright.json.tree.WrongInputException;
 import ripwright.settle.Settling;
 import ripwright.stock.Board;
 

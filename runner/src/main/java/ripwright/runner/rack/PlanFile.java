@@ -6,9 +6,9 @@ import java.nio.file.Path;
 import java.util.Optional;
 import ripwright.plan.Plan;
 import ripwright.runner.disk.Digest;
-import ripwright.runner.json.PlanReader;
-import ripwright.runner.json.PlanWriter;
-import ripwright.runner.tree.WrongInputException;
+import ripwright.json.PlanReader;
+import ripwright.json.PlanWriter;
+import ripwright.json.tree.WrongInputException;
 
 /**
  * A plan and the files around it.

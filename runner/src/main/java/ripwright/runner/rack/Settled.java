@@ -6,7 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import ripwright.plan.Offcut;
 import ripwright.plan.Plan;
-import ripwright.runner.json.Booked;
+import ripwright.json.Booked;
 import ripwright.settle.Settlement;
 import ripwright.stock.Board;
 

@@ -7,9 +7,9 @@ import ripwright.measure.Length;
 import ripwright.plan.Cost;
 import ripwright.plan.Shortage;
 import ripwright.plan.Tally;
-import ripwright.runner.csv.CsvOut;
-import ripwright.runner.json.FiguresOut;
-import ripwright.runner.tree.JsonOut;
+import ripwright.json.csv.CsvOut;
+import ripwright.json.FiguresOut;
+import ripwright.json.tree.JsonOut;
 
 /** A comparison as files for other programs; figures as a plan's file has them. */
 public final class ComparisonFiles {

@@ -8,7 +8,7 @@ import java.util.Set;
 import ripwright.bill.Part;
 import ripwright.job.Job;
 import ripwright.measure.Length;
-import ripwright.runner.tree.Nearest;
+import ripwright.json.tree.Nearest;
 
 /** Which parts to try at which widths, as a user asks for it, and what is wrong with that. */
 public final class TrialRequest {

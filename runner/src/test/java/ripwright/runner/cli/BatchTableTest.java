@@ -7,7 +7,7 @@ import java.time.Duration;
 import java.util.List;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
-import ripwright.runner.json.Plans;
+import ripwright.json.Plans;
 
 class BatchTableTest {
     private static JobFile file(String name) {

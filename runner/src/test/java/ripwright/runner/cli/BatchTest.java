@@ -26,9 +26,9 @@ import org.junit.jupiter.params.provider.ValueSource;
 import ripwright.Options;
 import ripwright.job.Job;
 import ripwright.plan.Plan;
-import ripwright.runner.json.JobText;
-import ripwright.runner.json.PlanWriter;
-import ripwright.runner.json.Plans;
+import ripwright.json.JobText;
+import ripwright.json.PlanWriter;
+import ripwright.json.Plans;
 
 class BatchTest {
     private static final String RACK = "{ \"format\": 1, \"units\": \"in\", \"offcuts\": [] }";

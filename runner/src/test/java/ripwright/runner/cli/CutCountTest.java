@@ -12,9 +12,9 @@ import ripwright.plan.CutBoard;
 import ripwright.plan.Plan;
 import ripwright.plan.Section;
 import ripwright.plan.Strip;
-import ripwright.runner.json.JobText;
-import ripwright.runner.json.Plans;
-import ripwright.runner.tree.WrongInputException;
+import ripwright.json.JobText;
+import ripwright.json.Plans;
+import ripwright.json.tree.WrongInputException;
 import ripwright.stock.Edge;
 
 /** The board is 72 in long, the kerf 1/8 in. */

@@ -15,7 +15,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import ripwright.Planner;
 import ripwright.runner.rack.ShopFolder;
-import ripwright.runner.tree.WrongInputException;
+import ripwright.json.tree.WrongInputException;
 
 /** Whatever stands on the command line, nothing of it is a fault of ours. */
 @Timeout(60)

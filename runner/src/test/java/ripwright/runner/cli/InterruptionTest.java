@@ -20,9 +20,9 @@ import org.junit.jupiter.api.io.TempDir;
 import ripwright.Options;
 import ripwright.job.Job;
 import ripwright.plan.Plan;
-import ripwright.runner.json.JobText;
-import ripwright.runner.json.PlanWriter;
-import ripwright.runner.json.Plans;
+import ripwright.json.JobText;
+import ripwright.json.PlanWriter;
+import ripwright.json.Plans;
 
 class InterruptionTest {
     @TempDir

@@ -11,9 +11,9 @@ import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
-import ripwright.runner.json.JobText;
-import ripwright.runner.json.Plans;
-import ripwright.runner.tree.TextLimit;
+import ripwright.json.JobText;
+import ripwright.json.Plans;
+import ripwright.json.tree.TextLimit;
 
 /** A folder of jobs in which some are none: each is told, and the others are planned. */
 @Timeout(60)

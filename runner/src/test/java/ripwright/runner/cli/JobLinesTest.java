@@ -21,9 +21,9 @@ import org.junit.jupiter.api.io.TempDir;
 import ripwright.Options;
 import ripwright.job.Job;
 import ripwright.plan.Plan;
-import ripwright.runner.json.JobText;
-import ripwright.runner.json.Plans;
-import ripwright.runner.tree.TextLimit;
+import ripwright.json.JobText;
+import ripwright.json.Plans;
+import ripwright.json.tree.TextLimit;
 
 class JobLinesTest {
     @TempDir

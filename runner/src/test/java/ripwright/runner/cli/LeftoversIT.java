@@ -12,8 +12,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import ripwright.runner.RunnerJar;
 import ripwright.runner.disk.Halted;
-import ripwright.runner.json.JobText;
-import ripwright.runner.json.Plans;
+import ripwright.json.JobText;
+import ripwright.json.Plans;
 
 /** Processes are killed while they write, and the next run finds its folder as if they never had been. */
 class LeftoversIT {

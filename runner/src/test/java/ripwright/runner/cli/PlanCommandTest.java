@@ -16,9 +16,9 @@ import ripwright.Ending;
 import ripwright.Progress;
 import ripwright.job.Job;
 import ripwright.plan.Plan;
-import ripwright.runner.json.JobText;
-import ripwright.runner.json.PlanWriter;
-import ripwright.runner.json.Plans;
+import ripwright.json.JobText;
+import ripwright.json.PlanWriter;
+import ripwright.json.Plans;
 
 class PlanCommandTest {
     private static final String SUMMARY = """

@@ -9,9 +9,9 @@ import java.util.Map;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import ripwright.runner.json.RackReader;
+import ripwright.json.RackReader;
 import ripwright.runner.rack.ShopFolder;
-import ripwright.runner.tree.WrongInputException;
+import ripwright.json.tree.WrongInputException;
 
 /** The process is killed at every instant at which a file is written, moved or deleted, and the next one looks what is there. */
 class PowerCutIT {

@@ -19,11 +19,11 @@ import ripwright.plan.Step;
 import ripwright.resume.ChainReplay;
 import ripwright.resume.Report;
 import ripwright.resume.Resumed;
-import ripwright.runner.json.JobReader;
-import ripwright.runner.json.PlanReader;
-import ripwright.runner.json.RackReader;
-import ripwright.runner.json.ReportFile;
-import ripwright.runner.tree.WrongInputException;
+import ripwright.json.JobReader;
+import ripwright.json.PlanReader;
+import ripwright.json.RackReader;
+import ripwright.json.ReportFile;
+import ripwright.json.tree.WrongInputException;
 import ripwright.stock.Board;
 
 /** The bench of the samples, whose plan was begun, and what went wrong. */

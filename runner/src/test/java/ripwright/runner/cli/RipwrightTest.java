@@ -9,7 +9,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import ripwright.Planner;
-import ripwright.runner.json.JobText;
+import ripwright.json.JobText;
 
 class RipwrightTest {
     @TempDir

@@ -10,7 +10,7 @@ import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import ripwright.Planner;
-import ripwright.runner.json.JobText;
+import ripwright.json.JobText;
 
 /** What a user at the terminal sees of bookings. */
 class SettleCommandTest {

@@ -14,8 +14,8 @@ import java.util.Objects;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import ripwright.runner.json.JobText;
-import ripwright.runner.json.Plans;
+import ripwright.json.JobText;
+import ripwright.json.Plans;
 
 class SharedJobsTest {
     @TempDir

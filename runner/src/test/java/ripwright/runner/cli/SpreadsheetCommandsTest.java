@@ -11,11 +11,11 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import ripwright.Planner;
 import ripwright.job.Job;
-import ripwright.runner.json.JobReader;
-import ripwright.runner.json.JobText;
-import ripwright.runner.json.PlanReader;
-import ripwright.runner.json.Plans;
-import ripwright.runner.json.Spreadsheets;
+import ripwright.json.JobReader;
+import ripwright.json.JobText;
+import ripwright.json.PlanReader;
+import ripwright.json.Plans;
+import ripwright.json.Spreadsheets;
 import ripwright.stock.Board;
 
 /** Spreadsheets in and out, as a user has them. */

@@ -9,9 +9,9 @@ import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import ripwright.job.Job;
 import ripwright.plan.Plan;
-import ripwright.runner.json.JobText;
-import ripwright.runner.json.Plans;
-import ripwright.runner.tree.WrongInputException;
+import ripwright.json.JobText;
+import ripwright.json.Plans;
+import ripwright.json.tree.WrongInputException;
 
 class SummaryTest {
     private static Job job() throws WrongInputException, IOException {

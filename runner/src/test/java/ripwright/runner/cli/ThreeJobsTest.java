@@ -19,9 +19,9 @@ import ripwright.measure.BoardFeet;
 import ripwright.plan.CutBoard;
 import ripwright.plan.Plan;
 import ripwright.replay.Replay;
-import ripwright.runner.json.JobReader;
-import ripwright.runner.json.PlanReader;
-import ripwright.runner.tree.WrongInputException;
+import ripwright.json.JobReader;
+import ripwright.json.PlanReader;
+import ripwright.json.tree.WrongInputException;
 import ripwright.stock.Board;
 
 /** The sample of three jobs, one after another. */

@@ -19,8 +19,8 @@ import ripwright.measure.Length;
 import ripwright.plan.Cost;
 import ripwright.plan.Plan;
 import ripwright.plan.Shortage;
-import ripwright.runner.json.JobText;
-import ripwright.runner.json.Plans;
+import ripwright.json.JobText;
+import ripwright.json.Plans;
 
 class TrialCommandTest {
     private static final Map<String, String> NETS = Map.of("2", "14.20", "2 1/4", "14.37", "2 1/2", "19.00");

@@ -9,9 +9,9 @@ import java.util.Map;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.io.TempDir;
-import ripwright.runner.json.Rack;
-import ripwright.runner.json.RackReader;
-import ripwright.runner.tree.WrongInputException;
+import ripwright.json.Rack;
+import ripwright.json.RackReader;
+import ripwright.json.tree.WrongInputException;
 import ripwright.stock.Board;
 
 /** A shop whose coat rack is planned, a fresh one for every test. */

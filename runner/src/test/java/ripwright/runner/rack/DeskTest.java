@@ -12,10 +12,10 @@ import ripwright.measure.Length;
 import ripwright.measure.Unit;
 import ripwright.runner.disk.Disk;
 import ripwright.runner.disk.LockFile;
-import ripwright.runner.json.JobReader;
-import ripwright.runner.json.Rack;
-import ripwright.runner.json.RackWriter;
-import ripwright.runner.tree.WrongInputException;
+import ripwright.json.JobReader;
+import ripwright.json.Rack;
+import ripwright.json.RackWriter;
+import ripwright.json.tree.WrongInputException;
 import ripwright.settle.Settlement;
 import ripwright.stock.Board;
 

@@ -11,9 +11,9 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import ripwright.runner.disk.Disk;
-import ripwright.runner.json.BookReader;
-import ripwright.runner.json.RackReader;
-import ripwright.runner.tree.WrongInputException;
+import ripwright.json.BookReader;
+import ripwright.json.RackReader;
+import ripwright.json.tree.WrongInputException;
 
 /** The power is cut at every instant at which a file is written, moved or deleted; what a system may lose then is lost. */
 class PowerCutTest {

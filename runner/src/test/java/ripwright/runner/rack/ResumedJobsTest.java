@@ -10,8 +10,8 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import ripwright.plan.CutBoard;
 import ripwright.runner.disk.Disk;
-import ripwright.runner.json.PlanReader;
-import ripwright.runner.tree.WrongInputException;
+import ripwright.json.PlanReader;
+import ripwright.json.tree.WrongInputException;
 import ripwright.settle.Settlement;
 import ripwright.stock.Board;
 

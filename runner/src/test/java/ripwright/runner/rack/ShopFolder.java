@@ -13,9 +13,9 @@ import java.util.stream.Stream;
 import ripwright.Options;
 import ripwright.Planner;
 import ripwright.runner.disk.Disk;
-import ripwright.runner.json.JobReader;
-import ripwright.runner.json.PlanWriter;
-import ripwright.runner.tree.WrongInputException;
+import ripwright.json.JobReader;
+import ripwright.json.PlanWriter;
+import ripwright.json.tree.WrongInputException;
 
 /** A folder with a rack and jobs that are planned from it. */
 public final class ShopFolder {

@@ -10,7 +10,7 @@ import java.util.Map;
 import org.junit.jupiter.api.Test;
 import ripwright.measure.Unit;
 import ripwright.runner.disk.Disk;
-import ripwright.runner.tree.WrongInputException;
+import ripwright.json.tree.WrongInputException;
 import ripwright.stock.Board;
 
 class TakingBackTest extends AtADesk {

@@ -13,7 +13,7 @@ import ripwright.Options;
 import ripwright.Planner;
 import ripwright.job.Job;
 import ripwright.plan.Plan;
-import ripwright.runner.json.JobReader;
+import ripwright.json.JobReader;
 import ripwright.runner.sheet.place.BoardMap;
 import ripwright.runner.sheet.place.Survey;
 

@@ -9,8 +9,8 @@ import ripwright.job.Job;
 import ripwright.plan.CutBoard;
 import ripwright.plan.Plan;
 import ripwright.replay.Replay;
-import ripwright.runner.json.JobReader;
-import ripwright.runner.json.PlanReader;
+import ripwright.json.JobReader;
+import ripwright.json.PlanReader;
 
 class ReadmePictureTest {
     private static final Path SAMPLE = Path.of("../samples/mudroom-lockers");

@@ -24,7 +24,7 @@ import ripwright.job.Job;
 import ripwright.measure.Unit;
 import ripwright.plan.Plan;
 import ripwright.plan.Step;
-import ripwright.runner.json.JobReader;
+import ripwright.json.JobReader;
 
 /** The sheet printed, and on screens wide and narrow. */
 class SheetOnPaperTest {

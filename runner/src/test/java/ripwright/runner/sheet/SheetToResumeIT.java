@@ -14,8 +14,8 @@ import ripwright.measure.Length;
 import ripwright.plan.Plan;
 import ripwright.plan.Step;
 import ripwright.runner.RunnerJar;
-import ripwright.runner.json.JobReader;
-import ripwright.runner.json.PlanReader;
+import ripwright.json.JobReader;
+import ripwright.json.PlanReader;
 import ripwright.stock.Board;
 
 /** From the jar's sheet at the saw back to the jar: what a person saves there is what it resumes from. */

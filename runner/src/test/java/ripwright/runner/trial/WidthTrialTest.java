@@ -18,9 +18,9 @@ import ripwright.job.Job;
 import ripwright.job.Limits;
 import ripwright.measure.Length;
 import ripwright.replay.Replay;
-import ripwright.runner.json.JobText;
-import ripwright.runner.json.Plans;
-import ripwright.runner.tree.WrongInputException;
+import ripwright.json.JobText;
+import ripwright.json.Plans;
+import ripwright.json.tree.WrongInputException;
 
 class WidthTrialTest {
     private static final List<Length> WIDTHS =

@@ -1,0 +1,9 @@
+/**
+ * JSON, and spreadsheets saved as CSV, read so that all mistakes of a file come at once, each with file, path, line, what was
+ * found and what would be right. Knows nothing of boards. Read {@link ripwright.json.tree.Kind} first. Uses Jackson's
+ * streaming parsers.
+ */
+@NullMarked
+package ripwright.json.tree;
+
+import org.jspecify.annotations.NullMarked;

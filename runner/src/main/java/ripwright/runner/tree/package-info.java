@@ -1,9 +1,0 @@
-/**
- * JSON, and spreadsheets saved as CSV, read so that all mistakes of a file come at once, each with file, path, line, what was
- * found and what would be right. Knows nothing of boards. Read {@link ripwright.runner.tree.Kind} first. Uses Jackson's
- * streaming parsers.
- */
-@NullMarked
-package ripwright.runner.tree;
-
-import org.jspecify.annotations.NullMarked;
