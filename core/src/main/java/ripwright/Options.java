@@ -3,37 +3,61 @@ package ripwright;
 import java.util.function.BooleanSupplier;
 
 /**
- * How to plan, beyond what the job says.
- *
- * @param listener is told how far the search has come
- * @param cancellation asked often, from any thread; true ends the search with the best plan so far
- * @param mostRecuts after how many recuts on each thread to end, so that the same plan comes out whatever the clock; 0: no
- *     such end
+ * How to plan, beyond what the job says. Immutable, so that one may serve many plannings on many threads; the listener and
+ * the cancellation it holds must then be safe on them too. More may come: begin with {@link #defaults} and alter that.
  */
-public record Options(ProgressListener listener, BooleanSupplier cancellation, long mostRecuts) {
-    /** Refuses a negative number of recuts. */
-    public Options {
-        if (mostRecuts < 0)
-            throw new IllegalArgumentException("mostRecuts is " + mostRecuts + "; it cannot be negative.");
+public final class Options {
+    private static final Options DEFAULTS = new Options(progress -> {}, () -> false, 0);
+
+    private final ProgressListener listener;
+    private final BooleanSupplier cancellation;
+    private final long mostRecuts;
+
+    private Options(ProgressListener listener, BooleanSupplier cancellation, long mostRecuts) {
+        this.listener = listener;
+        this.cancellation = cancellation;
+        this.mostRecuts = mostRecuts;
     }
 
     /** Nobody listens, nobody cancels, the job's limits end the search. */
     public static Options defaults() {
-        return new Options(progress -> {}, () -> false, 0);
+        return DEFAULTS;
     }
 
-    /** With that listener. */
+    /** With that listener, told how far the search has come, on the thread that plans. */
     public Options withListener(ProgressListener listener) {
         return new Options(listener, cancellation, mostRecuts);
     }
 
-    /** With that cancellation. */
+    /** With that cancellation: asked often, from any thread of the planning; true ends it with the best plan so far. */
     public Options withCancellation(BooleanSupplier cancellation) {
         return new Options(listener, cancellation, mostRecuts);
     }
 
-    /** With an end after that many recuts on each thread. */
+    /**
+     * With an end after that many recuts (boards cut again) on each thread, so that the same plan comes out whatever the
+     * clock; 0 for no such end.
+     *
+     * @throws IllegalArgumentException when it is negative
+     */
     public Options withMostRecuts(long mostRecuts) {
+        if (mostRecuts < 0)
+            throw new IllegalArgumentException("mostRecuts is " + mostRecuts + "; it cannot be negative.");
         return new Options(listener, cancellation, mostRecuts);
+    }
+
+    /** Who is told how far the search has come. */
+    public ProgressListener listener() {
+        return listener;
+    }
+
+    /** What is asked whether to end. */
+    public BooleanSupplier cancellation() {
+        return cancellation;
+    }
+
+    /** After how many recuts on each thread to end; 0: no such end. */
+    public long mostRecuts() {
+        return mostRecuts;
     }
 }

@@ -213,14 +213,130 @@ public record Job(
                             "\"" + id + "\" is no board of this job; name boards of the stack or the rack."));
     }
 
+    /**
+     * A job of that name on those saws, that keeps leftovers of that size; everything else is to be added. Until told
+     * otherwise it is in inches, nothing is tested, offcuts fetch nothing and time costs nothing.
+     */
+    public static Builder builder(String name, Saw saw, Keep keep) {
+        return new Builder(name, saw, keep);
+    }
+
+    /** The same job, to be altered. */
+    public Builder toBuilder() {
+        Builder builder = new Builder(name, saw, keep);
+        builder.units = units;
+        builder.testRip = testRip;
+        builder.prices.putAll(prices);
+        builder.salvage = salvage;
+        builder.labor = labor;
+        builder.stack = stack;
+        builder.rack = rack;
+        builder.parts = parts;
+        builder.limits = limits;
+        return builder;
+    }
+
     /** The same job with that bill. */
     public Job withParts(List<Part> parts) {
-        return new Job(name, units, saw, testRip, keep, prices, salvage, labor, stack, rack, parts, limits);
+        return toBuilder().parts(parts).build();
     }
 
     /** The same job within those limits. */
     public Job withLimits(Limits limits) {
-        return new Job(name, units, saw, testRip, keep, prices, salvage, labor, stack, rack, parts, limits);
+        return toBuilder().limits(limits).build();
+    }
+
+    /** Builds a job. For one thread; what it builds is immutable. */
+    public static final class Builder {
+        private final Saw saw;
+        private final Keep keep;
+        private final Map<Species, BigDecimal> prices = new HashMap<>();
+        private String name;
+        private Unit units = Unit.INCH;
+        private TestRip testRip = TestRip.NONE;
+        private BigDecimal salvage = BigDecimal.ZERO;
+        private Optional<Labor> labor = Optional.empty();
+        private List<Board> stack = List.of();
+        private List<Board> rack = List.of();
+        private List<Part> parts = List.of();
+        private Limits limits = Limits.NONE;
+
+        private Builder(String name, Saw saw, Keep keep) {
+            this.name = name;
+            this.saw = saw;
+            this.keep = keep;
+        }
+
+        /** Of that name. */
+        public Builder name(String name) {
+            this.name = name;
+            return this;
+        }
+
+        /** Written in those units. */
+        public Builder units(Unit units) {
+            this.units = units;
+            return this;
+        }
+
+        /** With rip settings proved like that. */
+        public Builder testRip(TestRip testRip) {
+            this.testRip = testRip;
+            return this;
+        }
+
+        /** At that much money a board foot of that wood. */
+        public Builder price(Species species, BigDecimal perBoardFoot) {
+            prices.put(species, perBoardFoot);
+            return this;
+        }
+
+        /** At those prices besides, money a board foot. */
+        public Builder prices(Map<Species, BigDecimal> perBoardFoot) {
+            prices.putAll(perBoardFoot);
+            return this;
+        }
+
+        /** With offcuts worth that share of their price, 0 to 1. */
+        public Builder salvage(BigDecimal share) {
+            salvage = share;
+            return this;
+        }
+
+        /** With time that costs so much. */
+        public Builder labor(Labor labor) {
+            this.labor = Optional.of(labor);
+            return this;
+        }
+
+        /** With those boards on hand, instead of those named before. */
+        public Builder stack(List<Board> boards) {
+            stack = List.copyOf(boards);
+            return this;
+        }
+
+        /** With those offcuts on the rack, instead of those named before. */
+        public Builder rack(List<Board> offcuts) {
+            rack = List.copyOf(offcuts);
+            return this;
+        }
+
+        /** With that bill, instead of the one named before. */
+        public Builder parts(List<Part> bill) {
+            parts = List.copyOf(bill);
+            return this;
+        }
+
+        /** Within those limits. */
+        public Builder limits(Limits limits) {
+            this.limits = limits;
+            return this;
+        }
+
+        /** The job; a {@link WrongJobException} says all that is wrong with it. */
+        public Job build() {
+            return new Job(name, units, saw, testRip, keep, prices, salvage, labor, stack, rack, parts, limits);
+        }
     }
 
     /** All boards, the rack's offcuts last. */

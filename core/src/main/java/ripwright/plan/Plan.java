@@ -51,4 +51,106 @@ public record Plan(
         shortages = List.copyOf(shortages);
         cautions = List.copyOf(cautions);
     }
+
+    /** The same plan, to be altered. Whether it holds then is for replay. */
+    public Builder toBuilder() {
+        return new Builder(this);
+    }
+
+    /** Builds a plan from another. For one thread; what it builds is immutable. */
+    public static final class Builder {
+        private final String job;
+        private final Unit units;
+        private Status status;
+        private Cost cost;
+        private Tally tally;
+        private List<CutBoard> boards;
+        private List<Setting> settings;
+        private List<TestBlank> testBlanks;
+        private List<Step> steps;
+        private List<Offcut> offcuts;
+        private List<Shortage> shortages;
+        private List<Caution> cautions;
+
+        private Builder(Plan plan) {
+            job = plan.job;
+            units = plan.units;
+            status = plan.status;
+            cost = plan.cost;
+            tally = plan.tally;
+            boards = plan.boards;
+            settings = plan.settings;
+            testBlanks = plan.testBlanks;
+            steps = plan.steps;
+            offcuts = plan.offcuts;
+            shortages = plan.shortages;
+            cautions = plan.cautions;
+        }
+
+        /** Of that status. */
+        public Builder status(Status status) {
+            this.status = status;
+            return this;
+        }
+
+        /** At that cost. */
+        public Builder cost(Cost cost) {
+            this.cost = cost;
+            return this;
+        }
+
+        /** With that tally. */
+        public Builder tally(Tally tally) {
+            this.tally = tally;
+            return this;
+        }
+
+        /** With boards cut so. */
+        public Builder boards(List<CutBoard> boards) {
+            this.boards = List.copyOf(boards);
+            return this;
+        }
+
+        /** With those rip settings. */
+        public Builder settings(List<Setting> settings) {
+            this.settings = List.copyOf(settings);
+            return this;
+        }
+
+        /** With those test blanks. */
+        public Builder testBlanks(List<TestBlank> testBlanks) {
+            this.testBlanks = List.copyOf(testBlanks);
+            return this;
+        }
+
+        /** With those steps. */
+        public Builder steps(List<Step> steps) {
+            this.steps = List.copyOf(steps);
+            return this;
+        }
+
+        /** With those offcuts. */
+        public Builder offcuts(List<Offcut> offcuts) {
+            this.offcuts = List.copyOf(offcuts);
+            return this;
+        }
+
+        /** With those parts not made. */
+        public Builder shortages(List<Shortage> shortages) {
+            this.shortages = List.copyOf(shortages);
+            return this;
+        }
+
+        /** With those cautions. */
+        public Builder cautions(List<Caution> cautions) {
+            this.cautions = List.copyOf(cautions);
+            return this;
+        }
+
+        /** The plan. */
+        public Plan build() {
+            return new Plan(
+                    job, units, status, cost, tally, boards, settings, testBlanks, steps, offcuts, shortages, cautions);
+        }
+    }
 }

@@ -48,19 +48,7 @@ final class AsMeant {
                 .map(setting ->
                         new Setting(setting.id(), widths.getOrDefault(setting.id(), setting.width()), setting.test()))
                 .toList();
-        return new Plan(
-                plan.job(),
-                plan.units(),
-                plan.status(),
-                plan.cost(),
-                plan.tally(),
-                cut,
-                settings,
-                plan.testBlanks(),
-                plan.steps(),
-                plan.offcuts(),
-                plan.shortages(),
-                plan.cautions());
+        return plan.toBuilder().boards(cut).settings(settings).build();
     }
 
     /**

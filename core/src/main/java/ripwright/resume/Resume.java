@@ -148,19 +148,12 @@ public final class Resume {
         HandStock stock = new HandStock(job, now, bill.wanted(), asPlanned);
         List<Part> parts = groups(stock, asPlanned).parts();
         if (parts.isEmpty() || stock.pieces().isEmpty()) return Optional.empty();
-        Job rest = new Job(
-                name(job.name()),
-                job.units(),
-                job.saw(),
-                job.testRip(),
-                job.keep(),
-                job.prices(),
-                job.salvage(),
-                job.labor(),
-                stock.stack(),
-                stock.rack(),
-                parts,
-                job.limits());
+        Job rest = job.toBuilder()
+                .name(name(job.name()))
+                .stack(stock.stack())
+                .rack(stock.rack())
+                .parts(parts)
+                .build();
         return Optional.of(new Resumed(rest, planner.apply(rest), stock.pieces()));
     }
 

@@ -132,19 +132,7 @@ public final class Settling {
         List<Board> used = new ArrayList<>();
         for (Settlement.Taken taken : taken()) used.add(taken.offcut());
         boolean nothing = planned.stack().isEmpty() && used.isEmpty();
-        return new Job(
-                planned.name(),
-                planned.units(),
-                planned.saw(),
-                planned.testRip(),
-                planned.keep(),
-                planned.prices(),
-                planned.salvage(),
-                planned.labor(),
-                planned.stack(),
-                nothing ? planned.rack() : used,
-                planned.parts(),
-                planned.limits());
+        return planned.toBuilder().rack(nothing ? planned.rack() : used).build();
     }
 
     /** The boards of the stack that stay whole. */

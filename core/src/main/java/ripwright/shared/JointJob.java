@@ -30,19 +30,7 @@ final class JointJob {
             Map<String, Integer> groups = new HashMap<>();
             for (int p = 0; p < own.size(); p++) parts.add(part(j, p, own.get(p), groups));
         }
-        return new Job(
-                first.name(),
-                first.units(),
-                first.saw(),
-                first.testRip(),
-                first.keep(),
-                first.prices(),
-                first.salvage(),
-                first.labor(),
-                first.stack(),
-                first.rack(),
-                parts,
-                limits());
+        return first.toBuilder().parts(parts).limits(limits()).build();
     }
 
     /** The place in the first job's bill of the part that is called so here; empty when it is another job's. */

@@ -49,19 +49,12 @@ record SharedStock(List<Board> stack, List<Board> rack, Map<Species, BigDecimal>
         Limits limits = job.limits();
         Optional<BigDecimal> seconds = limits.seconds()
                 .map(all -> all.multiply(BigDecimal.valueOf(time)).setScale(3, RoundingMode.UP));
-        return new Job(
-                job.name(),
-                job.units(),
-                job.saw(),
-                job.testRip(),
-                job.keep(),
-                prices,
-                job.salvage(),
-                job.labor(),
-                stack,
-                rack,
-                job.parts(),
-                new Limits(seconds, limits.seed(), limits.threads()));
+        return job.toBuilder()
+                .prices(prices)
+                .stack(stack)
+                .rack(rack)
+                .limits(new Limits(seconds, limits.seed(), limits.threads()))
+                .build();
     }
 
     /** What is there once that plan is cut: without the boards it consumes, with the offcuts it leaves. */

@@ -10,7 +10,9 @@ import com.tngtech.archunit.junit.ArchTest;
 import com.tngtech.archunit.lang.ArchRule;
 
 /** The rooms of the runner, and which may use which. */
-@AnalyzeClasses(packages = {"ripwright.runner", "ripwright.json"}, importOptions = ImportOption.DoNotIncludeTests.class)
+@AnalyzeClasses(
+        packages = {"ripwright.runner", "ripwright.json"},
+        importOptions = ImportOption.DoNotIncludeTests.class)
 class RunnerPackagesTest {
     @ArchTest
     static final ArchRule trees_know_nothing_of_boards = classes()
@@ -65,11 +67,8 @@ class RunnerPackagesTest {
             .resideInAnyPackage("ripwright.runner.cli..");
 
     @ArchTest
-    static final ArchRule the_core_is_entered_by_its_door = noClasses()
-            .should()
-            .dependOnClassesThat()
-            .resideInAnyPackage(
-"ripwright.internal..", "org.optaplanner..");
+    static final ArchRule the_core_is_entered_by_its_door =
+            noClasses().should().dependOnClassesThat().resideInAnyPackage("ripwright.internal..", "org.optaplanner..");
 
     @ArchTest
     static final ArchRule no_two_rooms_need_each_other =

@@ -9,11 +9,11 @@ import ripwright.Options;
 import ripwright.Planner;
 import ripwright.job.Job;
 import ripwright.job.Limits;
+import ripwright.json.JobReader;
 import ripwright.measure.Length;
 import ripwright.measure.Unit;
 import ripwright.plan.CutBoard;
 import ripwright.plan.Plan;
-import ripwright.json.JobReader;
 import ripwright.saw.Saw;
 import ripwright.saw.TestRip;
 

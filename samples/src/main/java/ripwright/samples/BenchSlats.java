@@ -2,7 +2,6 @@ package ripwright.samples;
 
 import java.math.BigDecimal;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.OptionalLong;
@@ -13,7 +12,6 @@ import ripwright.job.Job;
 import ripwright.job.Keep;
 import ripwright.job.Limits;
 import ripwright.measure.Length;
-import ripwright.measure.Unit;
 import ripwright.plan.Plan;
 import ripwright.plan.Step;
 import ripwright.saw.Saw;
@@ -38,19 +36,17 @@ public final class BenchSlats {
 
     /** The job: three white oak boards, seven slats, four rails. */
     public static Job job() {
-        return new Job(
-                "bench slats",
-                Unit.INCH,
-                Saw.of(Length.inches("1/8"), Length.inches("1/8")),
-                new TestRip(Length.inches("12"), 1),
-                new Keep(Length.inches("12"), Length.inches("2")),
-                Map.of(new Species("white oak"), new BigDecimal("9.50")),
-                new BigDecimal("0.5"),
-                Optional.empty(),
-                List.of(board("W1", "7 3/8", "98"), board("W2", "6 5/8", "104 1/2"), board("W3", "8 1/4", "77")),
-                List.of(),
-                List.of(part("slat", 7, "2 1/2", "46"), part("rail", 4, "3", "17 1/4")),
-                new Limits(Optional.of(new BigDecimal("2")), OptionalLong.of(1), OptionalInt.empty()));
+        return Job.builder(
+                        "bench slats",
+                        Saw.of(Length.inches("1/8"), Length.inches("1/8")),
+                        new Keep(Length.inches("12"), Length.inches("2")))
+                .testRip(new TestRip(Length.inches("12"), 1))
+                .price(new Species("white oak"), new BigDecimal("9.50"))
+                .salvage(new BigDecimal("0.5"))
+                .stack(List.of(board("W1", "7 3/8", "98"), board("W2", "6 5/8", "104 1/2"), board("W3", "8 1/4", "77")))
+                .parts(List.of(part("slat", 7, "2 1/2", "46"), part("rail", 4, "3", "17 1/4")))
+                .limits(new Limits(Optional.of(new BigDecimal("2")), OptionalLong.of(1), OptionalInt.empty()))
+                .build();
     }
 
     private static Board board(String id, String width, String length) {

@@ -56,19 +56,7 @@ public record Subproblem(JobNumbers whole, List<Integer> parts, List<Integer> bo
         for (int b : boards) (all.board(b).fromRack() ? rack : stack).add(all.board(b));
         List<Part> bill = new ArrayList<>();
         for (int p : parts) bill.add(all.parts().get(p).times(missing[p]));
-        return new Job(
-                all.name(),
-                all.units(),
-                all.saw(),
-                all.testRip(),
-                all.keep(),
-                all.prices(),
-                all.salvage(),
-                all.labor(),
-                stack,
-                rack,
-                bill,
-                all.limits());
+        return all.toBuilder().stack(stack).rack(rack).parts(bill).build();
     }
 
     /** The layout of a board of the rest, in the numbers of the whole job. */

@@ -1,7 +1,7 @@
 package ripwright.json;
 
-import ripwright.measure.Unit;
 import ripwright.json.tree.JsonOut;
+import ripwright.measure.Unit;
 import ripwright.settle.Settlement;
 
 /** Writes books: the same bytes for the same book, and exactly the book that is read back. */

@@ -1,13 +1,13 @@
 package ripwright.json;
 
+import ripwright.json.tree.Kind;
+import ripwright.json.tree.Kinds;
+import ripwright.json.tree.ObjectKind;
 import ripwright.measure.Length;
 import ripwright.plan.Blank;
 import ripwright.plan.CutBoard;
 import ripwright.plan.Section;
 import ripwright.plan.Strip;
-import ripwright.json.tree.Kind;
-import ripwright.json.tree.Kinds;
-import ripwright.json.tree.ObjectKind;
 import ripwright.stock.Edge;
 
 /** How a plan's boards are cut. */

@@ -1,10 +1,10 @@
 package ripwright.json;
 
 import java.util.Optional;
-import ripwright.measure.Length;
 import ripwright.json.tree.Fields;
 import ripwright.json.tree.Kinds;
 import ripwright.json.tree.ObjectKind;
+import ripwright.measure.Length;
 import ripwright.stock.Board;
 import ripwright.stock.Defect;
 

@@ -1,10 +1,10 @@
 package ripwright.json;
 
-import ripwright.measure.Length;
 import ripwright.json.tree.Fields;
 import ripwright.json.tree.Kind;
 import ripwright.json.tree.ObjectKind;
 import ripwright.json.tree.Value;
+import ripwright.measure.Length;
 import ripwright.stock.EndTrim;
 
 /** One length for both ends, or an object with one for each. */

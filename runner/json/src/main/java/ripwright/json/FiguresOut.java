@@ -1,8 +1,8 @@
 package ripwright.json;
 
+import ripwright.json.tree.JsonOut;
 import ripwright.plan.Cost;
 import ripwright.plan.Tally;
-import ripwright.json.tree.JsonOut;
 
 /** Writes what a plan costs and what becomes of its wood, as every file has it. */
 public final class FiguresOut {

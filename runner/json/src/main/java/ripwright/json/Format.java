@@ -3,11 +3,11 @@ package ripwright.json;
 import java.math.BigDecimal;
 import java.util.Map;
 import java.util.Optional;
-import ripwright.measure.Unit;
 import ripwright.json.tree.Fields;
 import ripwright.json.tree.Kind;
 import ripwright.json.tree.Kinds;
 import ripwright.json.tree.NumberText;
+import ripwright.measure.Unit;
 
 /** What every file begins with: its format and its units. */
 final class Format {

@@ -1,9 +1,9 @@
 package ripwright.json;
 
 import ripwright.job.Keep;
-import ripwright.measure.Length;
 import ripwright.json.tree.Fields;
 import ripwright.json.tree.ObjectKind;
+import ripwright.measure.Length;
 
 /** The smallest offcut worth racking. */
 final class KeepFields extends ObjectKind<Keep> {

@@ -2,9 +2,9 @@ package ripwright.json;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import ripwright.json.tree.JsonOut;
 import ripwright.measure.Length;
 import ripwright.measure.Unit;
-import ripwright.json.tree.JsonOut;
 
 /** Writes lengths so that they come back exactly: fractions as a tape has them, such as {@code "2 3/8"}, all else in digits. */
 final class LengthOut {

@@ -1,12 +1,12 @@
 package ripwright.json;
 
 import java.util.Optional;
-import ripwright.measure.Length;
-import ripwright.measure.Unit;
 import ripwright.json.tree.Kind;
 import ripwright.json.tree.Kinds;
 import ripwright.json.tree.NumberText;
 import ripwright.json.tree.Value;
+import ripwright.measure.Length;
+import ripwright.measure.Unit;
 
 /** The kinds of lengths of a file whose plain numbers are in one unit, and how its messages write lengths. */
 final class Lengths {

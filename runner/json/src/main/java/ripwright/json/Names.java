@@ -1,8 +1,8 @@
 package ripwright.json;
 
-import ripwright.measure.Name;
 import ripwright.json.tree.Kind;
 import ripwright.json.tree.Kinds;
+import ripwright.measure.Name;
 import ripwright.stock.Species;
 
 /** The kinds of names and ids. */

@@ -1,8 +1,8 @@
 package ripwright.json;
 
+import ripwright.json.tree.JsonOut;
 import ripwright.measure.Unit;
 import ripwright.plan.Offcut;
-import ripwright.json.tree.JsonOut;
 import ripwright.stock.Board;
 import ripwright.stock.History;
 

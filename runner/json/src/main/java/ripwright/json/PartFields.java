@@ -4,10 +4,10 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import ripwright.bill.Part;
-import ripwright.measure.Length;
 import ripwright.json.tree.Fields;
 import ripwright.json.tree.Kinds;
 import ripwright.json.tree.ObjectKind;
+import ripwright.measure.Length;
 import ripwright.stock.Species;
 
 /** One line of the cutting bill. */

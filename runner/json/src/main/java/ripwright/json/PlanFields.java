@@ -2,15 +2,15 @@ package ripwright.json;
 
 import java.math.BigDecimal;
 import java.util.List;
+import ripwright.json.tree.Fields;
+import ripwright.json.tree.Kind;
+import ripwright.json.tree.Kinds;
+import ripwright.json.tree.ObjectKind;
 import ripwright.measure.Length;
 import ripwright.plan.Cost;
 import ripwright.plan.CutBoard;
 import ripwright.plan.Plan;
 import ripwright.plan.Tally;
-import ripwright.json.tree.Fields;
-import ripwright.json.tree.Kind;
-import ripwright.json.tree.Kinds;
-import ripwright.json.tree.ObjectKind;
 
 /** A plan file. */
 final class PlanFields extends ObjectKind<Plan> {

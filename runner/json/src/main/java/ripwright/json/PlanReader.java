@@ -2,10 +2,10 @@ package ripwright.json;
 
 import java.nio.file.Path;
 import java.util.Optional;
-import ripwright.plan.Plan;
 import ripwright.json.tree.JsonFile;
 import ripwright.json.tree.Problems;
 import ripwright.json.tree.WrongInputException;
+import ripwright.plan.Plan;
 
 /** Reads plan files. What {@link PlanWriter} wrote comes back, lengths as exact as six decimals are. */
 public final class PlanReader {

@@ -2,6 +2,7 @@ package ripwright.json;
 
 import java.util.List;
 import java.util.Locale;
+import ripwright.json.tree.JsonOut;
 import ripwright.measure.Length;
 import ripwright.plan.Blank;
 import ripwright.plan.CutBoard;
@@ -13,7 +14,6 @@ import ripwright.plan.Step;
 import ripwright.plan.Strip;
 import ripwright.plan.Tally;
 import ripwright.plan.TestBlank;
-import ripwright.json.tree.JsonOut;
 import ripwright.stock.Species;
 
 /** Writes plan files: the same bytes for the same plan. */

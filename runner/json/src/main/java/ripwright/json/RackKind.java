@@ -4,11 +4,11 @@ import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
-import ripwright.measure.Unit;
 import ripwright.json.tree.JsonFile;
 import ripwright.json.tree.Kind;
 import ripwright.json.tree.Problems;
 import ripwright.json.tree.Value;
+import ripwright.measure.Unit;
 
 /** The rack of a job: the offcuts themselves, as a rack file has them, or the path of such a file, which is read. */
 final class RackKind implements Kind<Rack> {

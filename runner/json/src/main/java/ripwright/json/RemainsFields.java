@@ -4,15 +4,15 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import ripwright.json.tree.Kind;
+import ripwright.json.tree.Kinds;
+import ripwright.json.tree.ObjectKind;
 import ripwright.plan.Caution;
 import ripwright.plan.CutBoard;
 import ripwright.plan.Offcut;
 import ripwright.plan.Section;
 import ripwright.plan.Shortage;
 import ripwright.plan.Strip;
-import ripwright.json.tree.Kind;
-import ripwright.json.tree.Kinds;
-import ripwright.json.tree.ObjectKind;
 import ripwright.stock.Board;
 import ripwright.stock.History;
 

@@ -3,13 +3,13 @@ package ripwright.json;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
-import ripwright.measure.Length;
-import ripwright.resume.Change;
-import ripwright.resume.Report;
 import ripwright.json.tree.Fields;
 import ripwright.json.tree.Kind;
 import ripwright.json.tree.Kinds;
 import ripwright.json.tree.ObjectKind;
+import ripwright.measure.Length;
+import ripwright.resume.Change;
+import ripwright.resume.Report;
 
 /** A report: what is done, and what is different. */
 final class ReportFields extends ObjectKind<Report> {

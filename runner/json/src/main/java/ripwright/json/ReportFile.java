@@ -8,13 +8,13 @@ import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import ripwright.job.Problem;
-import ripwright.measure.Unit;
-import ripwright.resume.Report;
 import ripwright.json.tree.Fields;
 import ripwright.json.tree.JsonFile;
 import ripwright.json.tree.Problems;
 import ripwright.json.tree.Value;
 import ripwright.json.tree.WrongInputException;
+import ripwright.measure.Unit;
+import ripwright.resume.Report;
 
 /** A report as it was read, and where in its file everything stands. */
 public final class ReportFile {

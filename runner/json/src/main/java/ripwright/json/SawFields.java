@@ -1,9 +1,9 @@
 package ripwright.json;
 
 import java.util.Optional;
-import ripwright.measure.Length;
 import ripwright.json.tree.Fields;
 import ripwright.json.tree.ObjectKind;
+import ripwright.measure.Length;
 import ripwright.saw.Saw;
 
 /** The two saws. */

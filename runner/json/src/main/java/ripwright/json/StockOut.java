@@ -1,8 +1,8 @@
 package ripwright.json;
 
 import java.util.Optional;
-import ripwright.measure.Unit;
 import ripwright.json.tree.JsonOut;
+import ripwright.measure.Unit;
 import ripwright.stock.Board;
 import ripwright.stock.History;
 

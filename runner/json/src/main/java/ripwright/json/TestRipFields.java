@@ -1,9 +1,9 @@
 package ripwright.json;
 
-import ripwright.measure.Length;
 import ripwright.json.tree.Fields;
 import ripwright.json.tree.Kinds;
 import ripwright.json.tree.ObjectKind;
+import ripwright.measure.Length;
 import ripwright.saw.TestRip;
 
 /** How rip settings are proved. */

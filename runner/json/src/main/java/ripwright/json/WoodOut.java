@@ -2,8 +2,8 @@ package ripwright.json;
 
 import java.util.Locale;
 import java.util.function.BiConsumer;
-import ripwright.measure.Length;
 import ripwright.json.tree.JsonOut;
+import ripwright.measure.Length;
 import ripwright.stock.Board;
 import ripwright.stock.Defect;
 import ripwright.stock.EndTrim;

@@ -1,12 +1,12 @@
 package ripwright.json;
 
+import ripwright.json.tree.Kind;
+import ripwright.json.tree.Kinds;
+import ripwright.json.tree.ObjectKind;
 import ripwright.measure.Length;
 import ripwright.plan.Setting;
 import ripwright.plan.Step;
 import ripwright.plan.TestBlank;
-import ripwright.json.tree.Kind;
-import ripwright.json.tree.Kinds;
-import ripwright.json.tree.ObjectKind;
 
 /** A plan's order of work: settings, test blanks, steps. */
 final class WorkFields {

@@ -7,8 +7,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import ripwright.measure.Unit;
 import ripwright.json.tree.WrongInputException;
+import ripwright.measure.Unit;
 
 /** Files of one kind where another is due: one mistake that says so. */
 class FileKindTest {

@@ -12,12 +12,12 @@ import java.util.Optional;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import ripwright.json.tree.WrongInputException;
 import ripwright.measure.Length;
 import ripwright.plan.CutBoard;
 import ripwright.plan.Offcut;
 import ripwright.plan.Plan;
 import ripwright.plan.Section;
-import ripwright.json.tree.WrongInputException;
 import ripwright.stock.Board;
 import ripwright.stock.Edge;
 

@@ -23,9 +23,9 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import ripwright.json.tree.WrongInputException;
 import ripwright.measure.Unit;
 import ripwright.plan.Plan;
-import ripwright.json.tree.WrongInputException;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 

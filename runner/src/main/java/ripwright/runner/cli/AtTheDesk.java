@@ -5,11 +5,11 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Collectors;
+import ripwright.json.tree.WrongInputException;
 import ripwright.measure.Unit;
 import ripwright.runner.disk.Disk;
 import ripwright.runner.rack.Desk;
 import ripwright.runner.rack.RefusedException;
-import ripwright.json.tree.WrongInputException;
 import ripwright.settle.Settlement;
 import ripwright.stock.Board;
 

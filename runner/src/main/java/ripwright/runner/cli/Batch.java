@@ -14,11 +14,11 @@ import java.util.concurrent.Future;
 import java.util.function.BiFunction;
 import ripwright.Options;
 import ripwright.job.Job;
-import ripwright.plan.Plan;
-import ripwright.runner.cli.Result.Ending;
 import ripwright.json.PlanReader;
 import ripwright.json.tree.Problems;
 import ripwright.json.tree.WrongInputException;
+import ripwright.plan.Plan;
+import ripwright.runner.cli.Result.Ending;
 
 /**
  * Plans many jobs that have nothing to do with each other, a few at once. Whatever befalls one stops none of the others; of

@@ -15,9 +15,9 @@ import java.util.function.BiFunction;
 import java.util.stream.Collectors;
 import ripwright.Options;
 import ripwright.job.Job;
-import ripwright.plan.Plan;
 import ripwright.json.tree.TextLimit;
 import ripwright.json.tree.WrongInputException;
+import ripwright.plan.Plan;
 
 /**
  * Plans jobs that come in line by line, a few at once, and writes a line for each in the order they came. No more of them

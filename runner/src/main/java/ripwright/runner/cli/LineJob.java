@@ -8,12 +8,12 @@ import java.util.function.BiFunction;
 import java.util.function.BooleanSupplier;
 import ripwright.Options;
 import ripwright.job.Job;
-import ripwright.plan.Plan;
 import ripwright.json.JobReader;
 import ripwright.json.PlanWriter;
 import ripwright.json.tree.Problems;
 import ripwright.json.tree.TextLimit;
 import ripwright.json.tree.WrongInputException;
+import ripwright.plan.Plan;
 
 /** Plans a job that came in as a line; its rack is looked for from the working folder. */
 final class LineJob {

@@ -8,11 +8,11 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import ripwright.runner.disk.Digest;
-import ripwright.runner.disk.WholeFile;
 import ripwright.json.JobReader;
 import ripwright.json.tree.JsonFile;
 import ripwright.json.tree.TextLimit;
+import ripwright.runner.disk.Digest;
+import ripwright.runner.disk.WholeFile;
 
 /**
  * What a plan was made from, kept beside it: digests of the job file and its rack file, of what was written, and which

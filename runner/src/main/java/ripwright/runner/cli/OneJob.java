@@ -10,13 +10,13 @@ import ripwright.Ending;
 import ripwright.Options;
 import ripwright.job.Job;
 import ripwright.job.Limits;
-import ripwright.plan.CutBoard;
-import ripwright.plan.Plan;
 import ripwright.json.JobReader;
 import ripwright.json.PlanWriter;
+import ripwright.json.tree.WrongInputException;
+import ripwright.plan.CutBoard;
+import ripwright.plan.Plan;
 import ripwright.runner.sheet.Picture;
 import ripwright.runner.sheet.Sheet;
-import ripwright.json.tree.WrongInputException;
 
 /** Plans one job, from its file to the files that come of it. */
 final class OneJob {

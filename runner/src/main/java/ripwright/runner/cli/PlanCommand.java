@@ -21,11 +21,11 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import ripwright.Options;
 import ripwright.job.Job;
-import ripwright.plan.Plan;
 import ripwright.json.csv.PlanTables;
+import ripwright.json.tree.WrongInputException;
+import ripwright.plan.Plan;
 import ripwright.runner.disk.Leftovers;
 import ripwright.runner.disk.WholeFile;
-import ripwright.json.tree.WrongInputException;
 import ripwright.shared.SharedPlan;
 import ripwright.shared.SharedPlanner;
 

@@ -7,11 +7,11 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
 import ripwright.job.Job;
+import ripwright.json.PlanReader;
+import ripwright.json.tree.WrongInputException;
 import ripwright.plan.Plan;
 import ripwright.replay.Fault;
 import ripwright.replay.Replay;
-import ripwright.json.PlanReader;
-import ripwright.json.tree.WrongInputException;
 
 /** Re-enacts a written plan on its job's boards. */
 @Command(

@@ -16,6 +16,14 @@ import ripwright.Ending;
 import ripwright.Options;
 import ripwright.job.Job;
 import ripwright.job.Limits;
+import ripwright.json.JobReader;
+import ripwright.json.JobWriter;
+import ripwright.json.PlanReader;
+import ripwright.json.PlanWriter;
+import ripwright.json.Rack;
+import ripwright.json.RackWriter;
+import ripwright.json.ReportFile;
+import ripwright.json.tree.WrongInputException;
 import ripwright.plan.Plan;
 import ripwright.replay.Fault;
 import ripwright.replay.Replay;
@@ -26,15 +34,7 @@ import ripwright.resume.Resumed;
 import ripwright.resume.WrongReportException;
 import ripwright.runner.disk.Leftovers;
 import ripwright.runner.disk.WholeFile;
-import ripwright.json.JobReader;
-import ripwright.json.JobWriter;
-import ripwright.json.PlanReader;
-import ripwright.json.PlanWriter;
-import ripwright.json.Rack;
-import ripwright.json.RackWriter;
-import ripwright.json.ReportFile;
 import ripwright.runner.sheet.Sheet;
-import ripwright.json.tree.WrongInputException;
 
 /** Replans what is left of a job from the pieces in hand. */
 @Command(

@@ -4,8 +4,8 @@ import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
-import ripwright.measure.Unit;
 import ripwright.json.tree.JsonOut;
+import ripwright.measure.Unit;
 import ripwright.shared.SharedPlan;
 import ripwright.shared.SharedSettings;
 

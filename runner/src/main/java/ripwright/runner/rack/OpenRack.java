@@ -7,17 +7,17 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
-import ripwright.measure.Unit;
-import ripwright.runner.disk.Change;
-import ripwright.runner.disk.Changes;
-import ripwright.runner.disk.Disk;
-import ripwright.runner.disk.LockFile;
 import ripwright.json.Book;
 import ripwright.json.BookReader;
 import ripwright.json.BookWriter;
 import ripwright.json.Rack;
 import ripwright.json.RackReader;
 import ripwright.json.tree.WrongInputException;
+import ripwright.measure.Unit;
+import ripwright.runner.disk.Change;
+import ripwright.runner.disk.Changes;
+import ripwright.runner.disk.Disk;
+import ripwright.runner.disk.LockFile;
 import ripwright.stock.Board;
 
 /** A rack and its book, held by this run alone until it is closed; what a run before was cut off in is finished first. */

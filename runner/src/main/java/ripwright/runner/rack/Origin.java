@@ -13,11 +13,11 @@ import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import ripwright.job.Job;
-import ripwright.plan.CutBoard;
 import ripwright.json.Book;
 import ripwright.json.Booked;
 import ripwright.json.JobReader;
 import ripwright.json.tree.WrongInputException;
+import ripwright.plan.CutBoard;
 import ripwright.settle.Settling;
 import ripwright.stock.Board;
 

@@ -4,11 +4,11 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
-import ripwright.plan.Plan;
-import ripwright.runner.disk.Digest;
 import ripwright.json.PlanReader;
 import ripwright.json.PlanWriter;
 import ripwright.json.tree.WrongInputException;
+import ripwright.plan.Plan;
+import ripwright.runner.disk.Digest;
 
 /**
  * A plan and the files around it.

@@ -4,9 +4,9 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import ripwright.json.Booked;
 import ripwright.plan.Offcut;
 import ripwright.plan.Plan;
-import ripwright.json.Booked;
 import ripwright.settle.Settlement;
 import ripwright.stock.Board;
 

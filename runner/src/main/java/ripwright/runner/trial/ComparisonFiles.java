@@ -3,13 +3,13 @@ package ripwright.runner.trial;
 import java.math.BigDecimal;
 import java.util.List;
 import ripwright.bill.Part;
+import ripwright.json.FiguresOut;
+import ripwright.json.csv.CsvOut;
+import ripwright.json.tree.JsonOut;
 import ripwright.measure.Length;
 import ripwright.plan.Cost;
 import ripwright.plan.Shortage;
 import ripwright.plan.Tally;
-import ripwright.json.csv.CsvOut;
-import ripwright.json.FiguresOut;
-import ripwright.json.tree.JsonOut;
 
 /** A comparison as files for other programs; figures as a plan's file has them. */
 public final class ComparisonFiles {

@@ -7,8 +7,8 @@ import java.util.Optional;
 import java.util.Set;
 import ripwright.bill.Part;
 import ripwright.job.Job;
-import ripwright.measure.Length;
 import ripwright.json.tree.Nearest;
+import ripwright.measure.Length;
 
 /** Which parts to try at which widths, as a user asks for it, and what is wrong with that. */
 public final class TrialRequest {

@@ -25,10 +25,10 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import ripwright.Options;
 import ripwright.job.Job;
-import ripwright.plan.Plan;
 import ripwright.json.JobText;
 import ripwright.json.PlanWriter;
 import ripwright.json.Plans;
+import ripwright.plan.Plan;
 
 class BatchTest {
     private static final String RACK = "{ \"format\": 1, \"units\": \"in\", \"offcuts\": [] }";

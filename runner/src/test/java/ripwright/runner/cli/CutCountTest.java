@@ -6,15 +6,15 @@ import java.io.IOException;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import ripwright.json.JobText;
+import ripwright.json.Plans;
+import ripwright.json.tree.WrongInputException;
 import ripwright.measure.Length;
 import ripwright.plan.Blank;
 import ripwright.plan.CutBoard;
 import ripwright.plan.Plan;
 import ripwright.plan.Section;
 import ripwright.plan.Strip;
-import ripwright.json.JobText;
-import ripwright.json.Plans;
-import ripwright.json.tree.WrongInputException;
 import ripwright.stock.Edge;
 
 /** The board is 72 in long, the kerf 1/8 in. */

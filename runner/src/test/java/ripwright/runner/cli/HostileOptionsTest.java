@@ -14,8 +14,8 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import ripwright.Planner;
-import ripwright.runner.rack.ShopFolder;
 import ripwright.json.tree.WrongInputException;
+import ripwright.runner.rack.ShopFolder;
 
 /** Whatever stands on the command line, nothing of it is a fault of ours. */
 @Timeout(60)

@@ -19,10 +19,10 @@ import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 import ripwright.Options;
 import ripwright.job.Job;
-import ripwright.plan.Plan;
 import ripwright.json.JobText;
 import ripwright.json.PlanWriter;
 import ripwright.json.Plans;
+import ripwright.plan.Plan;
 
 class InterruptionTest {
     @TempDir

@@ -10,10 +10,10 @@ import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import ripwright.runner.RunnerJar;
-import ripwright.runner.disk.Halted;
 import ripwright.json.JobText;
 import ripwright.json.Plans;
+import ripwright.runner.RunnerJar;
+import ripwright.runner.disk.Halted;
 
 /** Processes are killed while they write, and the next run finds its folder as if they never had been. */
 class LeftoversIT {

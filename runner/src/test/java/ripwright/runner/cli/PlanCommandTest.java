@@ -15,10 +15,10 @@ import org.junit.jupiter.api.io.TempDir;
 import ripwright.Ending;
 import ripwright.Progress;
 import ripwright.job.Job;
-import ripwright.plan.Plan;
 import ripwright.json.JobText;
 import ripwright.json.PlanWriter;
 import ripwright.json.Plans;
+import ripwright.plan.Plan;
 
 class PlanCommandTest {
     private static final String SUMMARY = """

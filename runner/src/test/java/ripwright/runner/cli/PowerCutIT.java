@@ -10,8 +10,8 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import ripwright.json.RackReader;
-import ripwright.runner.rack.ShopFolder;
 import ripwright.json.tree.WrongInputException;
+import ripwright.runner.rack.ShopFolder;
 
 /** The process is killed at every instant at which a file is written, moved or deleted, and the next one looks what is there. */
 class PowerCutIT {

@@ -13,17 +13,17 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import ripwright.Planner;
 import ripwright.job.Job;
+import ripwright.json.JobReader;
+import ripwright.json.PlanReader;
+import ripwright.json.RackReader;
+import ripwright.json.ReportFile;
+import ripwright.json.tree.WrongInputException;
 import ripwright.measure.Length;
 import ripwright.plan.Plan;
 import ripwright.plan.Step;
 import ripwright.resume.ChainReplay;
 import ripwright.resume.Report;
 import ripwright.resume.Resumed;
-import ripwright.json.JobReader;
-import ripwright.json.PlanReader;
-import ripwright.json.RackReader;
-import ripwright.json.ReportFile;
-import ripwright.json.tree.WrongInputException;
 import ripwright.stock.Board;
 
 /** The bench of the samples, whose plan was begun, and what went wrong. */

@@ -8,10 +8,10 @@ import java.util.List;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import ripwright.job.Job;
-import ripwright.plan.Plan;
 import ripwright.json.JobText;
 import ripwright.json.Plans;
 import ripwright.json.tree.WrongInputException;
+import ripwright.plan.Plan;
 
 class SummaryTest {
     private static Job job() throws WrongInputException, IOException {

@@ -15,13 +15,13 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import ripwright.Planner;
 import ripwright.job.Job;
+import ripwright.json.JobReader;
+import ripwright.json.PlanReader;
+import ripwright.json.tree.WrongInputException;
 import ripwright.measure.BoardFeet;
 import ripwright.plan.CutBoard;
 import ripwright.plan.Plan;
 import ripwright.replay.Replay;
-import ripwright.json.JobReader;
-import ripwright.json.PlanReader;
-import ripwright.json.tree.WrongInputException;
 import ripwright.stock.Board;
 
 /** The sample of three jobs, one after another. */

@@ -15,12 +15,12 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.w3c.dom.Document;
 import ripwright.job.Job;
+import ripwright.json.JobText;
+import ripwright.json.Plans;
 import ripwright.measure.Length;
 import ripwright.plan.Cost;
 import ripwright.plan.Plan;
 import ripwright.plan.Shortage;
-import ripwright.json.JobText;
-import ripwright.json.Plans;
 
 class TrialCommandTest {
     private static final Map<String, String> NETS = Map.of("2", "14.20", "2 1/4", "14.37", "2 1/2", "19.00");

@@ -8,14 +8,14 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
-import ripwright.measure.Length;
-import ripwright.measure.Unit;
-import ripwright.runner.disk.Disk;
-import ripwright.runner.disk.LockFile;
 import ripwright.json.JobReader;
 import ripwright.json.Rack;
 import ripwright.json.RackWriter;
 import ripwright.json.tree.WrongInputException;
+import ripwright.measure.Length;
+import ripwright.measure.Unit;
+import ripwright.runner.disk.Disk;
+import ripwright.runner.disk.LockFile;
 import ripwright.settle.Settlement;
 import ripwright.stock.Board;
 

@@ -10,10 +10,10 @@ import java.util.Map;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import ripwright.runner.disk.Disk;
 import ripwright.json.BookReader;
 import ripwright.json.RackReader;
 import ripwright.json.tree.WrongInputException;
+import ripwright.runner.disk.Disk;
 
 /** The power is cut at every instant at which a file is written, moved or deleted; what a system may lose then is lost. */
 class PowerCutTest {

@@ -8,10 +8,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
-import ripwright.plan.CutBoard;
-import ripwright.runner.disk.Disk;
 import ripwright.json.PlanReader;
 import ripwright.json.tree.WrongInputException;
+import ripwright.plan.CutBoard;
+import ripwright.runner.disk.Disk;
 import ripwright.settle.Settlement;
 import ripwright.stock.Board;
 

@@ -12,10 +12,10 @@ import java.util.TreeMap;
 import java.util.stream.Stream;
 import ripwright.Options;
 import ripwright.Planner;
-import ripwright.runner.disk.Disk;
 import ripwright.json.JobReader;
 import ripwright.json.PlanWriter;
 import ripwright.json.tree.WrongInputException;
+import ripwright.runner.disk.Disk;
 
 /** A folder with a rack and jobs that are planned from it. */
 public final class ShopFolder {

@@ -8,9 +8,9 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
+import ripwright.json.tree.WrongInputException;
 import ripwright.measure.Unit;
 import ripwright.runner.disk.Disk;
-import ripwright.json.tree.WrongInputException;
 import ripwright.stock.Board;
 
 class TakingBackTest extends AtADesk {

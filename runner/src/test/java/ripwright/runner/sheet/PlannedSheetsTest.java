@@ -12,8 +12,8 @@ import org.w3c.dom.Document;
 import ripwright.Options;
 import ripwright.Planner;
 import ripwright.job.Job;
-import ripwright.plan.Plan;
 import ripwright.json.JobReader;
+import ripwright.plan.Plan;
 import ripwright.runner.sheet.place.BoardMap;
 import ripwright.runner.sheet.place.Survey;
 

@@ -6,11 +6,11 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import ripwright.job.Job;
+import ripwright.json.JobReader;
+import ripwright.json.PlanReader;
 import ripwright.plan.CutBoard;
 import ripwright.plan.Plan;
 import ripwright.replay.Replay;
-import ripwright.json.JobReader;
-import ripwright.json.PlanReader;
 
 class ReadmePictureTest {
     private static final Path SAMPLE = Path.of("../samples/mudroom-lockers");

@@ -21,10 +21,10 @@ import org.junit.jupiter.params.provider.ValueSource;
 import ripwright.Options;
 import ripwright.Planner;
 import ripwright.job.Job;
+import ripwright.json.JobReader;
 import ripwright.measure.Unit;
 import ripwright.plan.Plan;
 import ripwright.plan.Step;
-import ripwright.json.JobReader;
 
 /** The sheet printed, and on screens wide and narrow. */
 class SheetOnPaperTest {

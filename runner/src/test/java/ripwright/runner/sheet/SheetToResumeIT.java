@@ -10,12 +10,12 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.openqa.selenium.WebElement;
 import org.openqa.selenium.support.ui.Select;
+import ripwright.json.JobReader;
+import ripwright.json.PlanReader;
 import ripwright.measure.Length;
 import ripwright.plan.Plan;
 import ripwright.plan.Step;
 import ripwright.runner.RunnerJar;
-import ripwright.json.JobReader;
-import ripwright.json.PlanReader;
 import ripwright.stock.Board;
 
 /** From the jar's sheet at the saw back to the jar: what a person saves there is what it resumes from. */

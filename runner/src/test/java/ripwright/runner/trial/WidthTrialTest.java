@@ -16,11 +16,11 @@ import ripwright.Planner;
 import ripwright.bill.Part;
 import ripwright.job.Job;
 import ripwright.job.Limits;
-import ripwright.measure.Length;
-import ripwright.replay.Replay;
 import ripwright.json.JobText;
 import ripwright.json.Plans;
 import ripwright.json.tree.WrongInputException;
+import ripwright.measure.Length;
+import ripwright.replay.Replay;
 
 class WidthTrialTest {
     private static final List<Length> WIDTHS =
