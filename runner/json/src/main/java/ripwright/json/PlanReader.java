@@ -1,9 +1,12 @@
 package ripwright.json;
 
+import java.io.IOException;
+import java.io.InputStream;
 import java.nio.file.Path;
 import java.util.Optional;
 import ripwright.json.tree.JsonFile;
 import ripwright.json.tree.Problems;
+import ripwright.json.tree.Value;
 import ripwright.json.tree.WrongInputException;
 import ripwright.plan.Plan;
 
@@ -14,10 +17,17 @@ public final class PlanReader {
     /** The plan of that file; all that is wrong with its form comes as one exception. Whether it is right is for replay. */
     public static Plan read(Path file) throws WrongInputException {
         Problems problems = new Problems();
-        Optional<Plan> plan = new JsonFile(problems)
-                .value(file)
-                .flatMap(FileKind.PLAN::required)
-                .map(new PlanFields()::read);
+        return plan(new JsonFile(problems).value(file), problems);
+    }
+
+    /** The same from a stream, which messages call {@code name}; the caller closes it. */
+    public static Plan read(InputStream in, String name) throws WrongInputException, IOException {
+        Problems problems = new Problems();
+        return plan(new JsonFile(problems).value(name, in), problems);
+    }
+
+    private static Plan plan(Optional<Value> value, Problems problems) throws WrongInputException {
+        Optional<Plan> plan = value.flatMap(FileKind.PLAN::required).map(new PlanFields()::read);
         problems.throwIfAny();
         return plan.orElseThrow();
     }

@@ -1,9 +1,12 @@
 package ripwright.json;
 
+import java.io.IOException;
+import java.io.InputStream;
 import java.nio.file.Path;
 import java.util.Optional;
 import ripwright.json.tree.JsonFile;
 import ripwright.json.tree.Problems;
+import ripwright.json.tree.Value;
 import ripwright.json.tree.WrongInputException;
 
 /** Reads rack files. */
@@ -13,10 +16,17 @@ public final class RackReader {
     /** The rack of that file; all that is wrong with it comes as one exception. */
     public static Rack read(Path file) throws WrongInputException {
         Problems problems = new Problems();
-        Optional<Rack> rack = new JsonFile(problems)
-                .value(file)
-                .flatMap(FileKind.RACK::required)
-                .map(new RackFields(new Distinct("id"))::read);
+        return rack(new JsonFile(problems).value(file), problems);
+    }
+
+    /** The same from a stream, which messages call {@code name}; the caller closes it. */
+    public static Rack read(InputStream in, String name) throws WrongInputException, IOException {
+        Problems problems = new Problems();
+        return rack(new JsonFile(problems).value(name, in), problems);
+    }
+
+    private static Rack rack(Optional<Value> value, Problems problems) throws WrongInputException {
+        Optional<Rack> rack = value.flatMap(FileKind.RACK::required).map(new RackFields(new Distinct("id"))::read);
         problems.throwIfAny();
         return rack.orElseThrow();
     }

@@ -1,5 +1,7 @@
 package ripwright.json;
 
+import java.io.IOException;
+import java.io.InputStream;
 import java.nio.file.Path;
 import java.util.HashMap;
 import java.util.List;
@@ -35,7 +37,17 @@ public final class ReportFile {
     /** The report of that file, its plain numbers in those units; all that is wrong with its form comes as one exception. */
     public static ReportFile read(Path file, Unit units) throws WrongInputException {
         Problems problems = new Problems();
-        Optional<Value> root = new JsonFile(problems).value(file).flatMap(FileKind.REPORT::required);
+        return read(new JsonFile(problems).value(file), problems, units);
+    }
+
+    /** The same from a stream, which messages call {@code name}; the caller closes it. */
+    public static ReportFile read(InputStream in, String name, Unit units) throws WrongInputException, IOException {
+        Problems problems = new Problems();
+        return read(new JsonFile(problems).value(name, in), problems, units);
+    }
+
+    private static ReportFile read(Optional<Value> value, Problems problems, Unit units) throws WrongInputException {
+        Optional<Value> root = value.flatMap(FileKind.REPORT::required);
         Optional<Report> report = root.map(new ReportFields(Lengths.written(Optional.of(units)))::read);
         problems.throwIfAny();
         return new ReportFile(problems, root.orElseThrow(), report.orElseThrow());

@@ -1,7 +1,11 @@
 /**
- * The files of CONTRACT.md: jobs, racks and plans. Its doors are {@link ripwright.json.JobReader}, {@link
- * ripwright.json.RackReader}, {@link ripwright.json.PlanReader} and {@link ripwright.json.PlanWriter};
- * beside them, one small class for every object of a file. Uses {@code tree} and the records of {@code core}.
+ * The files of CONTRACT.md, for the runner and for programs that embed the library: jobs, racks, plans and reports, from
+ * paths and from streams, and back to bytes. The doors are {@link ripwright.json.JobReader}, {@link
+ * ripwright.json.RackReader}, {@link ripwright.json.PlanReader}, {@link ripwright.json.ReportFile}, {@link
+ * ripwright.json.JobWriter}, {@link ripwright.json.RackWriter} and {@link ripwright.json.PlanWriter}; each call stands for
+ * itself, on any thread. All that is wrong with an input comes as one {@link
+ * ripwright.json.tree.WrongInputException}. Beside the doors, one small class for every object of a file. Uses {@code tree}
+ * and the records of {@code core}.
  */
 @NullMarked
 package ripwright.json;
