@@ -9,9 +9,12 @@ import ripwright.internal.pricing.PricingProblem;
 import ripwright.internal.pricing.PricingStopped;
 
 /**
- * Raises a floor by a linear program over layouts: its prices ask every board for its best layout, and those that are
- * worth more than they cost join the program. Prices are asked halfway between the best so far and the program's, which
- * keeps them from swinging. Stops when nothing joins any more, or the floor has all but met the program.
+ * Column generation for the linear relaxation: minimize the cost of layouts (columns) subject to demand for each item type
+ * and the number of boards of each type. The duals of the restricted master price the blanks; the pricing problem gives each
+ * board type's best layout; those of negative reduced cost join. Dual smoothing after Wentges: what is asked lies halfway
+ * between the duals of the best bound so far and the master's, which keeps them from swinging; once nothing joins, the
+ * master's own are asked. Every vector asked gives a Lagrangian bound, the best is kept. Ends when no column has a negative
+ * reduced cost, or the bound has met the master's value to {@value #CLOSE}.
  *
  * @see "P. C. Gilmore, R. E. Gomory, A linear programming approach to the cutting-stock problem, Operations Research 9
  *     (1961) 849-859"

@@ -20,9 +20,13 @@ import ripwright.measure.Money;
 import ripwright.stock.Board;
 
 /**
- * A proven floor under the net cost, before anything is rounded, of every plan that makes the whole bill, or of every
- * plan that makes so much finished wood of it. It is found by column generation, and reckoned by whole numbers from the
- * prices that were found: {@link LagrangianBound}.
+ * A proven lower bound on the net cost, before anything is rounded, of every plan that makes the whole bill, or of every plan
+ * that makes so much finished wood of it: the best Lagrangian bound that column generation finds, or a subgradient method
+ * where the linear program would be too large. The duals it uses are floating-point hints; the bound is reckoned again from
+ * them in whole numbers ({@link LagrangianBound}), so no rounding makes it too high. Never below 0.
+ *
+ * @see "A. Neumaier, O. Shcherbina, Safe bounds in linear and mixed-integer linear programming, Mathematical Programming
+ *     99 (2004) 283-296"
  */
 public final class LowerBound {
     private static final int MOST_ROWS = 600; // of a linear program that is solved to its end

@@ -4,8 +4,12 @@ import java.util.Arrays;
 import java.util.TreeSet;
 
 /**
- * All widths that strips can take together, a rip kerf with each: the places of a knapsack over the width of a section.
- * They are exact; only where there are too many, strips are first rounded down to a coarser tick.
+ * The normal patterns of the strip widths: all sums that strips can come to, a rip kerf with each, which are the only
+ * positions across a section that a knapsack over its width need look at, as any layout can be pushed towards the
+ * reference edge. Exact; only where there are too many, strips are first rounded down to a coarser tick.
+ *
+ * @see "J. C. Herz, Recursive computational procedure for two-dimensional stock cutting, IBM Journal of Research and
+ *     Development 16 (1972) 462-469; from memory"
  */
 public final class NormalPatterns {
     private static final int MOST = 1 << 12;

@@ -4,11 +4,14 @@ import java.util.Arrays;
 import java.util.function.BooleanSupplier;
 
 /**
- * A linear program to be minimized, to which columns and rows are only ever added: the primal simplex with a dense inverse,
- * which starts again where it stopped before. What it answers is a hint and no proof: it reckons in doubles, and its right
- * sides are moved a little so that it does not go round in circles.
+ * The revised primal simplex method for a linear program to be minimized, to which columns and rows are only ever added. Each
+ * row brings a column of its own that meets it at a price, so that the program always has a feasible basis and starts again
+ * from where it stopped. The inverse of the basis is kept dense and reckoned anew now and then; entering columns are chosen
+ * by partial pricing from a list of candidates. Right sides are perturbed by about 1e-7 so that degenerate programs do not
+ * cycle. It reckons in doubles: what it answers is a hint and no proof. Rows squared steps a pivot.
  *
  * @see "G. B. Dantzig, W. Orchard-Hays, The product form for the inverse in the simplex method, MTAC 8 (1954) 64-67"
+ * @see "A. Charnes, Optimality and degeneracy in linear programming, Econometrica 20 (1952) 160-170, for the perturbation"
  */
 public final class Simplex {
     private static final double TINY = 1e-9;

@@ -18,10 +18,11 @@ import ripwright.internal.model.ScaledMoney;
 import ripwright.measure.OnePlace;
 
 /**
- * Boards that take the same parts and whose offcuts fetch the same, and the grids their programs count in. Every blank,
- * section and board is taken one crosscut kerf longer, every strip and section one rip kerf wider: then nothing is left
- * of the kerfs. Where a grid cannot hold all sizes exactly, sizes and room are both rounded down, which lets no layout
- * out: what fits in nanometers fits in ticks.
+ * Boards that share one pricing problem: they take the same parts, and their offcuts fetch the same for their area. And the
+ * grids it is solved on. Every blank, section and board is lengthened by one crosscut kerf, every strip and section widened
+ * by one rip kerf; then n pieces fit a room exactly when their sizes add up to no more than it, and kerfs are seen no more.
+ * Where sizes have no common measure within the most ticks there may be, sizes and room are both rounded down: every layout
+ * that fits in nanometers fits in ticks, so the pricing is a relaxation and its values are upper bounds.
  */
 public final class BoardClass {
     private static final int MOST_LENGTH_TICKS = 1 << 14;

@@ -6,8 +6,10 @@ import ripwright.internal.model.ScaledMoney;
 import ripwright.measure.OnePlace;
 
 /**
- * What a board without defects leaves a section of so many ticks: the most it can, wherever the section lies, and what
- * cutting it costs. Of a board that is alike along its length this is exact.
+ * A board without its defects, as the pricing problem sees it: for a section of t ticks the greatest usable width it can
+ * have, wherever it lies, and what cutting it costs. A relaxation: defects are left out, and a tapered or crooked board is
+ * taken where it is best for each length by itself. Of a board that is alike along its length it is exact. Widths are
+ * reckoned when first asked for; one step each.
  */
 public final class BoardProfile {
     private final BoardClass wood;

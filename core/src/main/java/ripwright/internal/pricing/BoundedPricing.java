@@ -7,9 +7,14 @@ import java.util.PriorityQueue;
 import java.util.function.BooleanSupplier;
 
 /**
- * The best layout of one board that has no more of any blank than is wanted, all its sections together. Best first: three
- * places for a section, each with limits of its own; where the best layout within the limits has too many of a kind, one
- * place has at most so many of it, or else that place has more and the others have so many less between them.
+ * The pricing problem of one board with the bill's counts: its best layout that holds no more of any item type than is
+ * wanted, over all its sections together; without the counts it is a relaxation that {@link BoardPricing} solves. Best-first
+ * branch and bound: a node gives each of the three places for a section an upper bound for each type, and its value is the
+ * best layout within them, each place for itself. Where that holds too many of a type, the node is split: one place has at
+ * most so many of it, or it has more and the others have so many less between them. The first node whose layout keeps the
+ * counts is optimal; where the work budget ends first, the value of the best open node is still an upper bound.
+ *
+ * @see "A. H. Land, A. G. Doig, An automatic method of solving discrete programming problems, Econometrica 28 (1960) 497-520"
  */
 public final class BoundedPricing {
     private static final int PLACES = 3;

@@ -1,9 +1,12 @@
 package ripwright.internal.pricing;
 
 /**
- * The sections of one board that may be in its best layout: those that do not lose too much. No tick along a board is worth
- * more than some rate, and what a section is worth less than its ticks at that rate is its loss. Serves one board after
- * another.
+ * Reduces the section lengths that the pricing of one board looks at, without losing its optimum. Let r be the least rate
+ * at which no section is worth more than r for each of its ticks. The loss of a section is r times its ticks less its worth;
+ * it is never negative, and a layout's worth is r times the ticks it covers less the losses of its sections. So, when a
+ * layout that loses d in all is known, no section that loses more than d is in a better one, and it is left out: reduced
+ * cost fixing with r as the dual price of a tick. Exact; one pass over the lengths for each bound that is tightened. Serves
+ * one board after another, on one thread.
  */
 public final class SectionCandidates {
     private final BoardClass wood;

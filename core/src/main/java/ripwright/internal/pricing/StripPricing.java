@@ -4,10 +4,12 @@ import java.util.List;
 import ripwright.internal.knapsack.KnapsackPasses;
 
 /**
- * What strips of one width are worth at given prices, by the length of their section: their blanks at their prices, less
- * the crosscuts that part them, and what is left at their ends where the rack wants it. Their rips are not paid yet.
+ * The innermost part of the pricing problem: what n strips of one width are worth at given prices, for every length of their
+ * section: the dual prices of their blanks, less the crosscuts that part them, plus the salvage of what is left at their
+ * ends. The rips that make them are charged by the section.
  *
- * <p>Every blank pays for the cut behind it; where the last one ends with its strip there is none, and it is paid back.
+ * <p>Accounting: each blank is charged one crosscut, for the cut behind it; where the last blank ends with its strip there is
+ * no cut, and the charge is paid back. Values are upper bounds where lengths do not fall on the grid.
  */
 public interface StripPricing {
     /** The worth of what cannot be: far below any other, and far above what a long cannot hold. */

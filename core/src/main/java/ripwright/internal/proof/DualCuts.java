@@ -7,10 +7,15 @@ import java.util.stream.IntStream;
 import ripwright.internal.bound.Demand;
 
 /**
- * What every price vector ever asked says about sets of whole boards. At any prices the boards that are cut must bring in
- * what all blanks cost together: so a set of boards costs at least what it is bought for and what its boards bring in too
- * little. Where nothing but boards costs money, prices may be scaled at will, and a set that brings in too little makes the
- * bill at no cost at all.
+ * One inequality on sets of whole boards for each vector of dual prices that was ever asked. Let p be prices of the item
+ * types and w_b(p) the pricing problem's value on a board b, which no layout of b exceeds. A set S that makes the bill
+ * brings in at least what all blanks cost at p, so it costs at least sum_{b in S} c_b + sum_k p_k d_k - sum_{b in S} w_b(p),
+ * with c_b what b costs and d_k the demand. Where only boards cost money p may be scaled at will, and a set for which the
+ * last two sums leave something over makes the bill at no cost at all: the row is then a feasibility cut, as of Benders.
+ * Whole numbers throughout. One pass over the rows for each set that is asked about.
+ *
+ * @see "J. F. Benders, Partitioning procedures for solving mixed-variables programming problems, Numerische Mathematik 4
+ *     (1962) 238-252"
  */
 public final class DualCuts {
     private final Demand demand;

@@ -10,9 +10,14 @@ import ripwright.internal.lp.Simplex;
 import ripwright.internal.pricing.PricingProblem;
 
 /**
- * The linear program over the layouts of one set of boards, with branches: how to make the bill from these boards alone, what
- * is left unmade at a high price. Its boards are paid for already. A branch copies the program it grows from, so it starts
- * from an answer that is nearly right. Layouts that are found are kept for all sets; each program takes in those that pay.
+ * The restricted master program of one set of boards at a node of branch and price: minimize what is left unmade, at a high
+ * price for each blank, over the layouts known for these boards, one convexity row a board, with a row for each branch. The
+ * boards are paid for already, so a value of 0 (or of offcuts and labor alone) means that the set makes the bill
+ * fractionally. A branch copies the program it grows from and starts from its basis. Layouts found serve all sets; each
+ * program takes in those of negative reduced cost.
+ *
+ * @see "C. Barnhart et al., Branch-and-price: column generation for solving huge integer programs, Operations Research 46
+ *     (1998) 316-329"
  */
 public final class RestrictedMaster {
     private static final double NOTHING = 1e-4; // of 100 for the whole bill; less may come of moved right sides alone

@@ -8,8 +8,12 @@ import ripwright.internal.model.PartNumbers;
 import ripwright.internal.model.PricedLayout;
 
 /**
- * Cuts a few boards again: pools their blanks with those not made yet and cuts the boards one after another. Serves one
- * thread; keeps nothing but tables between one recut and the next.
+ * Ruin and recreate: takes the layouts of a few boards away, pools their blanks with those not made yet, and cuts the boards
+ * again one after another. The recreate step is a randomized greedy construction, exact in the filling of each strip and in
+ * the choice of strips for a section. Serves one thread; keeps nothing but tables between one recut and the next.
+ *
+ * @see "G. Schrimpf et al., Record breaking optimization results using the ruin and recreate principle, Journal of
+ *     Computational Physics 159 (2000) 139-171; pages from memory"
  */
 public final class RuinAndRecreate {
     private final JobNumbers numbers;

@@ -4,12 +4,13 @@ import ripwright.internal.model.JobNumbers;
 import ripwright.internal.model.PricedLayout;
 
 /**
- * What it counts to make a blank while the search runs. Blanks not made have to trade against cost: were they forbidden
- * outright the search would freeze, so each is worth somewhat more than the wood it takes.
+ * The objective's reward for making a blank, while the search runs. Demand is relaxed into the objective, as a Lagrangian
+ * penalty of fixed size: were blanks not made forbidden outright, no move could take a board out and the search would
+ * freeze; so each that is made earns somewhat more than the wood it takes.
  *
- * <p>And what it counts that waste is gathered. Boards are bought whole, so of two answers that cost the same the one
- * that loses all its waste on one board is nearer to doing without a board. A board of cost c with waste w counts by
- * {@code share * w * w / c} less.
+ * <p>And a reward for waste that is gathered. Boards are bought whole, so of two answers that cost the same the one that
+ * loses all its waste on one board is nearer to doing without a board. A board of cost c with waste w counts by
+ * {@code share * w * w / c} less: the bin packing fitness of Falkenauer and Delchambre, with waste for fill.
  *
  * @see "E. Falkenauer, A. Delchambre, A genetic algorithm for bin packing and line balancing, Proc. IEEE International
  *     Conference on Robotics and Automation (1992) 1186-1192, for the square; from memory"
