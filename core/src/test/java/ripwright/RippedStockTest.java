@@ -46,6 +46,29 @@ class RippedStockTest {
         assertThat(Planner.plan(job, COUNTED).status()).isEqualTo(Plan.Status.COMPLETE);
     }
 
+    /** Five blanks and four kerfs make up the board to the nanometer; in ticks they come to more than it has. */
+    @Test
+    void blanks_that_fill_a_board_to_the_nanometer_are_all_cut_from_it() {
+        Length width = Length.inches("2");
+        Length kerf = Length.inches("1/8");
+        long length = 0;
+        List<Part> parts = new ArrayList<>();
+        for (String each : List.of("211.3337", "300.0001", "413.7779", "377.7771", "290.1113")) {
+            Length blank = Length.millimeters(each);
+            length += blank.nanometers() + (length == 0 ? 0 : kerf.nanometers());
+            parts.add(
+                    Part.of("part " + each, blank, width, JobBuilder.THICKNESS).build());
+        }
+        Board.Builder board = Board.measured("full", "maple", JobBuilder.THICKNESS, width, new Length(length));
+        for (boolean ripped : new boolean[] {true, false}) {
+            Job job = new JobBuilder("full")
+                    .stack(List.of(board.ripped(ripped).build()))
+                    .parts(parts)
+                    .build();
+            assertThat(Planner.plan(job, COUNTED).status()).isEqualTo(Plan.Status.COMPLETE);
+        }
+    }
+
     @Test
     void small_work_is_planned_at_the_least_cost_and_proven() {
         Seeds.each(120, (random, size) -> {

@@ -6,7 +6,7 @@ package ripwright.internal.knapsack;
  */
 public final class TickGrid {
     public final long tick; // nanometers
-    final boolean even; // whether every size is a whole number of ticks
+    public final boolean even; // whether every size is a whole number of ticks
 
     /**
      * A grid for those sizes.

@@ -51,6 +51,8 @@ public final class StripChain {
         }
     }
 
+    private static final int MOST_ROUNDED = 6; // blanks whose rounding up is made good, so that filling stays quick
+
     private final JobNumbers numbers;
     private final TickGrid grid;
     private final StripFill stripFill;
@@ -168,10 +170,13 @@ public final class StripChain {
             return chosen.length == 0 ? start : x - numbers.crosscutKerf;
         }
 
-        /** Where ticks are coarse a filling that just fits comes to one more of them than the room. */
+        /**
+         * Where ticks are coarse, a filling that just fits comes to up to one tick more than the room for each of its blanks:
+         * the fullest that does is looked for from there down.
+         */
         private int[] fullest(int offered, long room) {
-            for (int ticks = grid.mostIn(room, 1); ; ticks--) {
-                stripFill.fill(sizes, offered, ticks);
+            for (int ticks = grid.mostIn(room, mostBlanks(offered, room)); ; ) {
+                int filled = stripFill.fill(sizes, offered, ticks);
                 int[] chosen = new int[stripFill.chosenCount()];
                 long length = 0;
                 for (int i = 0; i < chosen.length; i++) {
@@ -179,7 +184,16 @@ public final class StripChain {
                     length += numbers.parts[part[chosen[i]]].length + numbers.crosscutKerf;
                 }
                 if (length <= room) return chosen;
+                ticks = filled - 1;
             }
+        }
+
+        private int mostBlanks(int offered, long room) {
+            if (grid.even) return 0;
+            long shortest = room;
+            for (int i = 0; i < offered; i++)
+                shortest = Math.min(shortest, numbers.parts[part[places[i]]].length + numbers.crosscutKerf);
+            return (int) Math.min(Math.min(offered, MOST_ROUNDED), room / Math.max(1, shortest));
         }
 
         private void sortLongestFirst(int[] chosen) {
