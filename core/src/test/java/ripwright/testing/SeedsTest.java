@@ -36,6 +36,28 @@ class SeedsTest {
     }
 
     @Test
+    void a_property_that_speaks_of_too_few_cases_fails() {
+        Seeds.each(50, 25, (random, size) -> size > 5);
+        assertThatThrownBy(() -> Seeds.each(50, 26, (random, size) -> size > 5))
+                .isInstanceOf(AssertionError.class)
+                .hasMessage("Of 50 cases the property spoke of 25; of 26 at least it should.");
+        assertThatThrownBy(() -> Seeds.each(50, 1, (random, size) -> size, size -> false))
+                .isInstanceOf(AssertionError.class)
+                .hasMessage("Of 50 cases the property spoke of 0; of 1 at least it should.");
+    }
+
+    @Test
+    void a_failure_of_a_property_of_some_cases_names_its_seed_and_prints_its_case_too() {
+        assertThatThrownBy(() -> Seeds.each(50, 0, (random, size) -> "case of size " + size, text -> {
+                    assertThat(text).isNotEqualTo("case of size 3");
+                    return false;
+                }))
+                .isInstanceOf(AssertionError.class)
+                .hasMessageStartingWith("Seed 4, size 3 (again alone with -Dripwright.seed=4). ")
+                .hasMessageContaining("Case: case of size 3");
+    }
+
+    @Test
     void a_trial_that_throws_is_a_failure_with_its_cause() {
         IllegalStateException cause = new IllegalStateException("no wood");
         assertThatThrownBy(() -> Seeds.each(3, (random, size) -> {
