@@ -71,14 +71,15 @@ class RippedStockTest {
 
     @Test
     void small_work_is_planned_at_the_least_cost_and_proven() {
-        Seeds.each(120, (random, size) -> {
+        Seeds.each(120, 75, (random, size) -> {
             Job job = RippedJobs.random(random, 1 + random.nextInt(Math.min(9, 1 + size)), 1 + random.nextInt(5));
             Optional<Money> least = FewestStrips.cost(job);
             Plan plan = Planner.plan(job, COUNTED);
             assertThat(plan.status() == Plan.Status.COMPLETE).isEqualTo(least.isPresent());
-            if (least.isEmpty()) return;
+            if (least.isEmpty()) return false;
             assertThat(plan.cost().net()).isEqualTo(least.get().rounded());
             assertThat(plan.cost().bound()).isEqualTo(least.get().rounded());
+            return true;
         });
     }
 

@@ -45,15 +45,13 @@ class HandRuleTest {
 
     @Test
     void most_jobs_with_enough_wood_are_made_whole() {
-        int[] whole = new int[1];
-        Seeds.each(60, (random, size) -> {
+        Seeds.each(60, 31, (random, size) -> {
             Job job = RandomJobs.random(
                     random,
                     JobSize.small(random),
                     Features.of(Feature.DEFECTS, Feature.CROOK, Feature.TRIMS, Feature.TAPER));
-            if (new LayoutCheck(job, HandRule.plan(job)).complete()) whole[0]++;
+            return new LayoutCheck(job, HandRule.plan(job)).complete();
         });
-        assertThat(whole[0]).isGreaterThan(30);
     }
 
     private static Section section(long from, long to, Strip... strips) {

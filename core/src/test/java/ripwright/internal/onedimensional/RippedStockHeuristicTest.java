@@ -29,14 +29,15 @@ import ripwright.testing.Seeds;
 public class RippedStockHeuristicTest {
     @Test
     void strips_can_be_cut_and_cost_no_less_than_the_best_of_all_ways_to_share_the_blanks() {
-        Seeds.each(300, (random, size) -> {
+        Seeds.each(300, 180, (random, size) -> {
             Job job = small(random, size);
             Optional<Money> least = FewestStrips.cost(job);
             List<Layout> layouts = layouts(job, random);
             LayoutCheck check = new LayoutCheck(job, layouts);
             assertThat(check.faults()).isEmpty();
-            if (check.complete())
-                assertThat(new LayoutCost(job, layouts).stock()).isGreaterThanOrEqualTo(least.orElseThrow());
+            if (!check.complete()) return false;
+            assertThat(new LayoutCost(job, layouts).stock()).isGreaterThanOrEqualTo(least.orElseThrow());
+            return true;
         });
     }
 

@@ -17,26 +17,27 @@ import ripwright.testing.Seeds;
 public class StripMasterTest {
     @Test
     void a_floor_is_under_the_best_of_all_ways_to_share_the_blanks() {
-        Seeds.each(300, (random, size) -> {
+        Seeds.each(300, 180, (random, size) -> {
             Job job = RippedJobs.random(random, 1 + random.nextInt(Math.min(8, 1 + size)), 1 + random.nextInt(5));
             Optional<Money> least = FewestStrips.cost(job);
-            if (least.isEmpty()) return;
+            if (least.isEmpty()) return false;
             long lowerBound = 0;
             for (RippedStock stock : RippedStock.all(new JobNumbers(job)))
                 lowerBound += solved(stock).lowerBound(1);
             assertThat(BigDecimal.valueOf(lowerBound - 10, 6))
                     .isLessThanOrEqualTo(BigDecimal.valueOf(least.get().value().doubleValue()));
+            return true;
         });
     }
 
     @Test
     void the_strips_it_takes_fit_their_boards_and_cost_what_its_floor_says() {
-        int[] whole = new int[1];
-        Seeds.each(100, (random, size) -> {
+        Seeds.each(100, 90, (random, size) -> {
             Job job = RippedJobs.random(random, 4 * size, 8 * size);
-            for (RippedStock stock : RippedStock.all(new JobNumbers(job))) if (check(stock)) whole[0]++;
+            boolean whole = false;
+            for (RippedStock stock : RippedStock.all(new JobNumbers(job))) whole |= check(stock);
+            return whole;
         });
-        assertThat(whole[0]).isPositive();
     }
 
     /** Whether the whole bill is made. */

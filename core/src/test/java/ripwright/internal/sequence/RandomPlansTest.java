@@ -25,13 +25,11 @@ import ripwright.testing.Seeds;
 public class RandomPlansTest {
     @Test
     void every_plan_can_be_made_and_reckons_as_the_contract_says() {
-        int[] tested = new int[1];
-        Seeds.each(1_000, RandomPlansTest::proved, job -> {
+        Seeds.each(1_000, 300, RandomPlansTest::proved, job -> {
             Optional<Plan> plan = plan(job);
             plan.ifPresent(there -> assertThat(Replay.faults(job, there)).isEmpty());
-            if (plan.filter(there -> !there.testBlanks().isEmpty()).isPresent()) tested[0]++;
+            return plan.filter(there -> !there.testBlanks().isEmpty()).isPresent();
         });
-        assertThat(tested[0]).isGreaterThan(200);
     }
 
     @Test

@@ -121,19 +121,17 @@ public class TidyingTest {
     }
 
     @Test
-    void drawn_jobs_cost_no_more_and_spare_no_less() {
-        int[] bettered = new int[1];
-        Seeds.each(300, RandomJobs::growing, job -> {
+    void drawn_jobs_cost_no_more_and_some_spare_more() {
+        Seeds.each(300, 11, RandomJobs::growing, job -> {
             List<Layout> layouts = HandRule.plan(job);
             Optional<Plan> before = plan(job, layouts);
             Optional<Plan> after = plan(job, new Tidying(job, layouts).layouts());
-            if (before.isEmpty() || after.isEmpty() || job.testRip().tries() > 0) return;
+            if (before.isEmpty() || after.isEmpty() || job.testRip().tries() > 0) return false;
             assertThat(Replay.faults(job, after.get())).isEmpty();
             assertThat(after.get().cost().net())
                     .isLessThanOrEqualTo(before.get().cost().net());
-            if (spare(after.get()) > spare(before.get())) bettered[0]++;
+            return spare(after.get()) > spare(before.get());
         });
-        assertThat(bettered[0]).isGreaterThan(10);
     }
 
     private static List<Layout> tidied(Shop shop, Layout... layouts) {
