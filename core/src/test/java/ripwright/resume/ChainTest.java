@@ -43,9 +43,9 @@ class ChainTest {
 
     @Test
     void through_any_chain_of_reports_every_part_is_made_or_short_and_groups_stay_together() {
-        Seeds.each(CHAINS, (random, size) -> {
+        Seeds.each(CHAINS, 3 * CHAINS / 4, (random, size) -> {
             Job job = job(random, size);
-            new Chain(random, job).run(2 + random.nextInt(3));
+            return new Chain(random, job).run(2 + random.nextInt(3));
         });
     }
 
@@ -82,7 +82,7 @@ class ChainTest {
     /** A part in millimeters, a plan in inches: its file's six decimals are off by up to 13 nm. */
     @Test
     void what_fits_to_the_nanometer_still_does_once_the_plan_is_read_back() {
-        Seeds.each(60, (random, size) -> {
+        Seeds.each(60, 20, (random, size) -> {
             Features features = Features.some(random).without(Feature.OFF_GRID, Feature.TRIES, Feature.SHORT_STOCK);
             List<Feature> some = new ArrayList<>(features.on());
             some.add(Feature.MILLIMETERS);
@@ -97,7 +97,9 @@ class ChainTest {
                     .map(Step::n)
                     .toList();
             Report report = new Report(job.name(), done, List.of(), Optional.empty());
-            assertThat(shortOf(job, Printed.plan(plan), report)).isEqualTo(shortOf(job, plan, report));
+            Map<String, Integer> missing = shortOf(job, plan, report);
+            assertThat(shortOf(job, Printed.plan(plan), report)).isEqualTo(missing);
+            return !missing.isEmpty();
         });
     }
 
@@ -127,9 +129,12 @@ class ChainTest {
             for (Board board : first.boards()) origin.put(board.id(), board.id());
         }
 
-        void run(int resumes) {
+        /** Whether there was anything left to cut, once at least. */
+        boolean run(int resumes) {
             holds(plan.boards(), plan.shortages());
-            for (int n = 0; n < resumes && resumed(); n++) holds(plan.boards(), plan.shortages());
+            int n = 0;
+            for (; n < resumes && resumed(); n++) holds(plan.boards(), plan.shortages());
+            return n > 0;
         }
 
         /** Whether there is anything left to cut. */
