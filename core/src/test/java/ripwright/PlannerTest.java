@@ -29,11 +29,11 @@ import ripwright.testing.Seeds;
 class PlannerTest {
     private static final Options SHORT_SEARCH = Options.defaults().withMostRecuts(150);
 
-    /** On one thread with few recuts, so that a thousand do not take long. */
+    /** On one thread with few recuts, so that many do not take long; {@code -Dripwright.drawnJobs=1000} plans more. */
     @Test
     void every_plan_of_a_drawn_job_replays() {
         Options brief = Options.defaults().withMostRecuts(60);
-        Seeds.each(1_000, (random, size) -> {
+        Seeds.each(Integer.getInteger("ripwright.drawnJobs", 400), (random, size) -> {
             Job job = onOneThread(RandomJobs.growing(random, size / 2));
             assertThat(Replay.faults(job, Planner.plan(job, brief))).isEmpty();
         });
