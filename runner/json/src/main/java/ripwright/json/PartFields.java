@@ -8,6 +8,7 @@ import ripwright.json.tree.Fields;
 import ripwright.json.tree.Kinds;
 import ripwright.json.tree.ObjectKind;
 import ripwright.measure.Length;
+import ripwright.measure.OnePlace;
 import ripwright.stock.Species;
 
 /** One line of the cutting bill. */
@@ -70,7 +71,7 @@ final class PartFields extends ObjectKind<Part> {
     }
 
     private static Part standIn(int count) {
-        Length size = new Length(1);
+        Length size = new Length(OnePlace.NANOMETERS + 1); // of what has none: the least a job may have
         return Part.of("?", size, size, size).count(count).build();
     }
 }

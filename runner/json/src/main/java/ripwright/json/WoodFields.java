@@ -6,6 +6,7 @@ import java.util.Optional;
 import ripwright.json.tree.Fields;
 import ripwright.json.tree.Kinds;
 import ripwright.measure.Length;
+import ripwright.measure.OnePlace;
 import ripwright.stock.Board;
 import ripwright.stock.EndTrim;
 import ripwright.stock.Species;
@@ -95,7 +96,7 @@ final class WoodFields {
 
     /** Has a price of its own where it cannot be told whether it needs one. */
     private static Board standIn(Fields fields, Species species, Optional<BigDecimal> price) {
-        Length size = new Length(1);
+        Length size = new Length(OnePlace.NANOMETERS + 1); // of what has none: the least a job may have
         Board.Builder board = Board.measured("?", species.name(), size, size, size);
         if (!fields.good("species") || price.isPresent()) board.price(price.orElse(BigDecimal.ZERO));
         return board.build();

@@ -12,11 +12,11 @@ import ripwright.measure.Unit;
 
 /** Files of one kind where another is due: one mistake that says so. */
 class FileKindTest {
-    private static final Path SAMPLE = Path.of("../samples/shoe-bench");
+    private static final Path SAMPLE = Path.of("../../samples/shoe-bench");
     private static final Path JOB = SAMPLE.resolve("shoe-bench.job.json");
     private static final Path PLAN = SAMPLE.resolve("shoe-bench.plan.json");
     private static final Path REPORT = SAMPLE.resolve("knot-found.report.json");
-    private static final Path RACK = Path.of("../samples/three-jobs/rack.json");
+    private static final Path RACK = Path.of("../../samples/three-jobs/rack.json");
 
     @TempDir
     private Path folder;

@@ -31,7 +31,7 @@ import tools.jackson.databind.json.JsonMapper;
 
 /** The published schemas against what is read and written, by a validator that is not ours. */
 class SchemaTest {
-    private static final Path SAMPLES = Path.of("../samples");
+    private static final Path SAMPLES = Path.of("../../samples");
 
     private static String text(String name) throws IOException {
         String resource = "/ripwright/" + name + ".schema.json";
