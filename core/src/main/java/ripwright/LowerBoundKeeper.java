@@ -131,6 +131,7 @@ final class LowerBoundKeeper {
     }
 
     private Money underSome(long feet) {
+        if (clock.stopped()) return Money.ZERO;
         double late = clock.elapsed() + 0.1 * clock.seconds();
         BooleanSupplier limit = () -> clock.stopped() || (clock.limited() && clock.elapsed() > late);
         BooleanSupplier end = clock.limited() ? limit : patience(questionsOfFloor());

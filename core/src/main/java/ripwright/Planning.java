@@ -111,12 +111,12 @@ final class Planning implements AutoCloseable {
         boolean tested = everything.proving().wanted();
         boolean provable = bounds.provable();
         Incumbent found = search(patience(), provable ? SEARCH_BEFORE_PROOF : 1).best();
-        if (!provable) return found;
+        if (!provable || clock.stopped()) return found;
         if (clock.limited() && found.blanks() < bounds.wanted())
             return search(patience(), 1).best(found.layouts());
         double share = tested ? PROOF_OF_LESS : 1;
         Incumbent proven = clock.limited() ? provenBeside(found, share) : workers.result(bounds.proven(found, share));
-        if (!tested || proven.equals(found)) return proven;
+        if (!tested || proven.equals(found) || clock.stopped()) return proven;
         Incumbent more = search(patience(), 1).best(proven.layouts());
         return more.betterThan(found) ? more : found;
     }
@@ -142,9 +142,10 @@ final class Planning implements AutoCloseable {
         return afresh ? search.best() : search.best(best.layouts());
     }
 
-    /** The plan of those layouts, set in order where that costs nothing. */
+    /** The plan of those layouts, set in order where that costs nothing and nobody wants it at once. */
     private Plan tidied(List<Layout> layouts, Money lowerBound) {
         Plan plan = new Sequencer(job, layouts, lowerBound).plan();
+        if (clock.stopped()) return plan;
         try {
             Plan tidied = new Sequencer(job, new Tidying(job, layouts).layouts(), lowerBound).plan();
             return asGood(tidied, plan) ? tidied : plan;

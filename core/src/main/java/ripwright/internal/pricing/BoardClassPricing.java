@@ -122,7 +122,7 @@ public final class BoardClassPricing {
         BoardNumbers board = wood.boards[i];
         for (int k = 0; k < made.length; k++)
             if (made[k] > 0 && !takes(k)) return new PricingProblem.Given(Optional.empty(), true);
-        LayoutFeasibility holding = new LayoutFeasibility(wood, shapes[i], made);
+        LayoutFeasibility holding = new LayoutFeasibility(wood, shapes[i], made, abort);
         Optional<List<Pattern.Section>> found = holding.find();
         boolean sure = !holding.gaveUp() && !board.ripped && shapes[i].alike();
         return new PricingProblem.Given(found.map(sections -> new Pattern(wood.boardKinds[i], 0, sections)), sure);

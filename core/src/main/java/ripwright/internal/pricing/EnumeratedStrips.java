@@ -38,6 +38,7 @@ public final class EnumeratedStrips implements StripPricing {
     private final int[] rises; // rises[k]: how many there are
     private final long[][] holding; // holding[k][m]: of k + 1 strips that hold just choice m, at the length asked last
     private int length = -1; // that length
+    private int levels; // for how many strips holding is filled at that length
 
     private EnumeratedStrips(BoardClass wood, int v, int[] copies, int strips, ScaledLabor charges) {
         kinds = wood.partKinds[v];
@@ -146,7 +147,7 @@ public final class EnumeratedStrips implements StripPricing {
             int m = holds(strips, t);
             return m < 0 ? 0 : worth[m];
         }
-        hold(t);
+        hold(strips, t);
         long most = NONE;
         for (long worth : holding[strips - 1]) most = Math.max(most, worth);
         return most;
@@ -166,11 +167,13 @@ public final class EnumeratedStrips implements StripPricing {
             for (int i = 0; i < rises[k] && steps[k][i] < marks.length; i++) marks[steps[k][i]] = true;
     }
 
-    private void hold(int t) {
-        if (length == t) return;
-        length = t;
-        for (int m = 0; m < ticks.length; m++) holding[0][m] = ofOne(m, t);
-        for (int k = 1; k < strips; k++) {
+    private void hold(int strips, int t) {
+        if (length != t) {
+            length = t;
+            levels = 1;
+            for (int m = 0; m < ticks.length; m++) holding[0][m] = ofOne(m, t);
+        }
+        for (int k = levels; k < strips; k++) {
             for (int m = 0; m < ticks.length; m++) {
                 long most = NONE;
                 for (int part = worth[m] == NONE ? -1 : 0; part >= 0; part = choices.nextPart(m, part)) {
@@ -180,6 +183,7 @@ public final class EnumeratedStrips implements StripPricing {
                 holding[k][m] = most;
             }
         }
+        levels = Math.max(levels, strips);
     }
 
     private long ofOne(int m, int t) {

@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.TreeSet;
+import java.util.function.BooleanSupplier;
 import ripwright.internal.knapsack.Multisets;
 
 /**
@@ -22,6 +23,7 @@ public final class LayoutFeasibility {
     private final List<Width> widths = new ArrayList<>();
     private final List<int[][]> minimal = new ArrayList<>(); // minimal.get(i)[j]: strips of width i in each section
     private int[] lengths = {};
+    private final BooleanSupplier abort;
     private int steps;
 
     /** A width of which there are blanks: {@code fits[k][m]} is the shortest length at which k strips hold choice m. */
@@ -36,8 +38,10 @@ public final class LayoutFeasibility {
      * For one board.
      *
      * @param made how many blanks of each part kind it is to give
+     * @param abort asked very often; {@link PricingStopped} is thrown as soon as it says so
      */
-    LayoutFeasibility(BoardClass wood, BoardProfile shape, int[] made) {
+    LayoutFeasibility(BoardClass wood, BoardProfile shape, int[] made, BooleanSupplier abort) {
+        this.abort = abort;
         this.wood = wood;
         this.shape = shape;
         for (int v = 0; v < wood.widths.length; v++) width(v, made);
@@ -67,12 +71,18 @@ public final class LayoutFeasibility {
         widths.add(new Width(v, choices, kinds, ticks, fits));
     }
 
-    private static int[] withOneMore(Multisets choices, int[] ticks, int[] before) {
+    private int[] withOneMore(Multisets choices, int[] ticks, int[] before) {
         int[] now = before.clone();
-        for (int m = 0; m < now.length; m++)
+        for (int m = 0; m < now.length; m++) {
+            if (m % 64 == 0) goOn();
             for (int part = 0; part >= 0; part = choices.nextPart(m, part))
                 now[m] = Math.min(now[m], Math.max(ticks[part], before[m - part]));
+        }
         return now;
+    }
+
+    private void goOn() {
+        if (abort.getAsBoolean()) throw new PricingStopped();
     }
 
     /** Whether the search ended without an answer. */
@@ -177,6 +187,7 @@ public final class LayoutFeasibility {
         int fewest = most + 1;
         int all = width.all();
         for (int a = 0; a >= 0; a = n > 1 ? width.choices.nextPart(all, a) : -1) {
+            if (a % 64 == 0) goOn();
             if (n > 1 && width.fits[first][a] > lengths[0]) continue;
             for (int b = 0; b >= 0; b = n > 2 ? width.choices.nextPart(all - a, b) : -1) {
                 steps++;

@@ -61,6 +61,7 @@ public final class SectionPricing {
         n = 0;
         for (int t = from; t < rises.length; t++) if (rises[t]) lengths[n++] = t;
         for (int t : lengths) {
+            if (abort.getAsBoolean()) throw new PricingStopped();
             double most = wood.offcutRate * wood.longest(t);
             for (int v = 0; v < strips.length; v++)
                 most = Math.max(most, (double) (strips[v].best(1, t) - charges.rip()) / wood.strips[v]);
