@@ -40,6 +40,7 @@ class PackagesTest {
             "ripwright.internal.lp",
             "ripwright.internal.knapsack",
             "ripwright.internal.geometry",
+            "ripwright.internal.firstfit",
             "ripwright.internal.model",
             "ripwright.internal.recreate",
             "ripwright.internal.onedimensional",

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
+import ripwright.internal.firstfit.FirstFitDecreasing;
 import ripwright.internal.geometry.Layout;
 import ripwright.internal.model.JobNumbers;
 import ripwright.internal.model.PricedLayout;
@@ -16,7 +17,6 @@ import ripwright.job.Job;
 import ripwright.measure.Money;
 import ripwright.plan.Plan;
 import ripwright.saw.TestRip;
-import ripwright.testing.HandRule;
 import ripwright.testing.JobBuilder;
 import ripwright.testing.RandomJobs;
 import ripwright.testing.Seeds;
@@ -29,7 +29,7 @@ class ProvingTest {
     void the_search_finds_no_wood_where_the_plan_finds_none() {
         int[] proved = new int[2];
         Seeds.each(400, RandomJobs::proved, job -> {
-            List<Layout> layouts = HandRule.plan(job);
+            List<Layout> layouts = FirstFitDecreasing.plan(job);
             boolean found = proving(job, layouts).missing() == 0;
             assertThat(found).isEqualTo(plan(job, layouts).isPresent());
             proved[found ? 1 : 0]++;
@@ -43,7 +43,7 @@ class ProvingTest {
     void the_search_reckons_about_what_the_plan_pays() {
         int[] alike = new int[2];
         Seeds.each(400, 200, RandomJobs::proved, job -> {
-            List<Layout> layouts = HandRule.plan(job);
+            List<Layout> layouts = FirstFitDecreasing.plan(job);
             Optional<Plan> plan = plan(job, layouts);
             if (plan.isEmpty()) return false;
             long untested = plan(JobBuilder.like(job).testRip(TestRip.NONE).build(), layouts)

@@ -12,10 +12,10 @@ import java.util.concurrent.atomic.AtomicLong;
 import ripwright.Options;
 import ripwright.Planner;
 import ripwright.bill.Part;
+import ripwright.internal.firstfit.FirstFitDecreasing;
 import ripwright.internal.geometry.Layout;
 import ripwright.job.Job;
 import ripwright.plan.Plan;
-import ripwright.testing.HandRule;
 import ripwright.testing.LayoutCheck;
 import ripwright.testing.LayoutCost;
 import ripwright.testing.PlainOptaPlanner;
@@ -34,7 +34,7 @@ final class Contest {
     Outcome outcome() {
         Job job = drawn.within(seconds);
         Duration time = Duration.ofMillis(seconds.movePointRight(3).longValue());
-        Optional<BigDecimal> hand = net(job, HandRule.plan(job));
+        Optional<BigDecimal> hand = net(job, FirstFitDecreasing.plan(job));
         Optional<BigDecimal> plain = net(job, PlainOptaPlanner.plan(job, time, drawn.seed()));
 
         AtomicLong best = new AtomicLong();

@@ -9,9 +9,9 @@ import java.util.List;
 import java.util.Optional;
 import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
+import ripwright.internal.firstfit.FirstFitDecreasing;
 import ripwright.internal.geometry.Layout;
 import ripwright.job.Job;
-import ripwright.testing.HandRule;
 import ripwright.testing.RippedJobs;
 
 /** Reads published one-dimensional instances, one JSON object a line, as jobs: see {@link RippedJobs#published}. */
@@ -55,7 +55,7 @@ final class InstanceFile {
         int most = (int) lengths.stream().mapToLong(item -> item[1]).sum();
         // As many as the hand rule wants, so that it can make everything and the stack does not tell what is best.
         Job plenty = RippedJobs.published(name, length, lengths, most);
-        List<Layout> byHand = HandRule.plan(plenty);
+        List<Layout> byHand = FirstFitDecreasing.plan(plenty);
         int enough = Math.max(byHand.size(), known.orElse(BigDecimal.ZERO).intValueExact() + SPARE);
         return new Case(RippedJobs.published(name, length, lengths, enough), known.map(best -> best.setScale(2)), 1);
     }

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
 import ripwright.bill.Part;
+import ripwright.internal.firstfit.FirstFitDecreasing;
 import ripwright.internal.geometry.Layout;
 import ripwright.measure.Money;
 
@@ -34,7 +35,7 @@ class ConstructedJobsTest {
     @Test
     void the_hand_rule_never_beats_the_best() {
         Seeds.each(400, 280, ConstructedJobsTest::growing, drawn -> {
-            List<Layout> layouts = HandRule.plan(drawn.job());
+            List<Layout> layouts = FirstFitDecreasing.plan(drawn.job());
             assertThat(new LayoutCheck(drawn.job(), layouts).faults()).isEmpty();
             if (!new LayoutCheck(drawn.job(), layouts).complete()) return false;
             assertThat(new LayoutCost(drawn.job(), layouts).stock()).isGreaterThanOrEqualTo(drawn.best());

@@ -10,6 +10,7 @@ import java.util.function.Function;
 import org.apache.commons.numbers.fraction.BigFraction;
 import org.junit.jupiter.api.Test;
 import ripwright.bill.Part;
+import ripwright.internal.firstfit.FirstFitDecreasing;
 import ripwright.internal.geometry.Layout;
 import ripwright.job.Job;
 import ripwright.job.Keep;
@@ -108,7 +109,7 @@ class CpSatOptimumTest {
         Seeds.each(30, 10, (random, size) -> SmallJobs.random(random, Features.some(random, ANY)), job -> {
             Optimum found = CpSatOptimum.stock(job);
             assertCut(job, found, LayoutCost::stock);
-            List<Layout> byHand = HandRule.plan(job);
+            List<Layout> byHand = FirstFitDecreasing.plan(job);
             if (!new LayoutCheck(job, byHand).complete()) return false;
             assertThat(found.complete()).isTrue();
             assertThat(new LayoutCost(job, byHand).stock()).isGreaterThanOrEqualTo(found.cost());

@@ -6,6 +6,8 @@ import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import ripwright.internal.firstfit.FirstFitBoard;
+import ripwright.internal.firstfit.FirstFitDecreasing;
 import ripwright.internal.geometry.Layout;
 import ripwright.job.Job;
 import ripwright.measure.Money;
@@ -41,10 +43,10 @@ final class PlainBench {
 
     /** Cuts those copies from that board. */
     Cut cut(int board, List<PlainCopy> copies) {
-        HandBoard hand = new HandBoard(job, board);
+        FirstFitBoard hand = new FirstFitBoard(job, board);
         List<Integer> parts = new ArrayList<>();
         for (PlainCopy copy : copies) parts.add(copy.part());
-        parts.sort(HandRule.order(job).thenComparing(Comparator.naturalOrder()));
+        parts.sort(FirstFitDecreasing.order(job).thenComparing(Comparator.naturalOrder()));
         long lacking = 0;
         for (int part : parts) if (!hand.into(part)) lacking += lack;
         Optional<Layout> layout = hand.layout();

@@ -10,6 +10,7 @@ import org.optaplanner.core.api.domain.solution.PlanningSolution;
 import org.optaplanner.core.api.domain.solution.ProblemFactProperty;
 import org.optaplanner.core.api.domain.valuerange.ValueRangeProvider;
 import org.optaplanner.core.api.score.buildin.simplelong.SimpleLongScore;
+import ripwright.internal.firstfit.FirstFitDecreasing;
 
 /** Which board every copy of every part comes from. */
 @PlanningSolution
@@ -34,7 +35,7 @@ public final class PlainPlan {
         this.bench = bench;
         boards = IntStream.range(0, bench.boards()).boxed().toList();
         copies = new ArrayList<>();
-        for (int part : HandRule.widestFirst(bench.job()))
+        for (int part : FirstFitDecreasing.widestFirst(bench.job()))
             copies.add(new PlainCopy(
                     copies.size(),
                     part,

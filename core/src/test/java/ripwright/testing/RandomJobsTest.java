@@ -8,6 +8,7 @@ import java.util.Set;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
 import ripwright.bill.Part;
+import ripwright.internal.firstfit.FirstFitDecreasing;
 import ripwright.job.Job;
 import ripwright.stock.Board;
 import ripwright.stock.Defect;
@@ -101,7 +102,7 @@ class RandomJobsTest {
         SplittableRandom random = new SplittableRandom(2);
         for (int i = 0; i < 20; i++) {
             Job job = RandomJobs.random(random, new JobSize(30, 9), Features.of(Feature.SHORT_STOCK));
-            complete.add(new LayoutCheck(job, HandRule.plan(job)).complete());
+            complete.add(new LayoutCheck(job, FirstFitDecreasing.plan(job)).complete());
         }
         assertThat(complete.stream().filter(done -> !done).count()).isGreaterThan(10);
     }

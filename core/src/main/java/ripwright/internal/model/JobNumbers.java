@@ -29,6 +29,7 @@ public final class JobNumbers {
     private final Job job;
     public final PartNumbers[] parts;
     public final BoardNumbers[] boards;
+    private final boolean restricted;
     public final long[] widths; // all blank widths, each once, widest first
     public final int[][] partsOfWidth; // parts of widths[i], longest first
     public final long ripKerf;
@@ -54,6 +55,7 @@ public final class JobNumbers {
 
     /** Reads the numbers off {@code job} as if what is withheld were of no use. */
     public JobNumbers(Job job, Restriction restriction) {
+        restricted = !restriction.equals(Restriction.NOTHING);
         this.job = job;
         ripKerf = job.saw().ripKerf().nanometers();
         crosscutKerf = job.saw().crosscutKerf().nanometers();
@@ -224,6 +226,11 @@ public final class JobNumbers {
     /** The layout with what follows from it alone. */
     public PricedLayout priced(Layout layout) {
         return LayoutPrice.of(this, layout);
+    }
+
+    /** Whether there is anything that may not be used. */
+    public boolean restricted() {
+        return restricted;
     }
 
     /** Whether some parts must come from one board. */

@@ -8,12 +8,16 @@ import java.util.SplittableRandom;
 import java.util.concurrent.Future;
 import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
+import java.util.function.Function;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import ripwright.internal.bound.LowerBound;
+import ripwright.internal.firstfit.FirstFitDecreasing;
+import ripwright.internal.geometry.Layout;
 import ripwright.internal.model.JobNumbers;
 import ripwright.internal.model.PricedLayout;
 import ripwright.internal.onedimensional.RippedStockHeuristic;
+import ripwright.job.Job;
 
 /**
  * Looks for the layouts that make the most wanted wood and, of those, cost the least. Rounds of a fixed number of
@@ -34,6 +38,7 @@ public final class Search {
 
     private static final int BEGUN_AGAIN = 8; // greedy answers to repair where the one that was found is not sound
     private static final int MOST_RECUTS_LATE = 1_200; // to repair by, once the time is over
+    private static final int MOST_RECUTS_INTERRUPTED = 150; // when somebody waits for the answer
     private static final int MOST_HELD_BACK = 16; // boards, each in an answer of its own
     private static final int MOST_PARTS_BEGUN_AGAIN = 150; // which is quick for so many parts
 
@@ -108,17 +113,22 @@ public final class Search {
         Incumbent best = repair.repaired(found, random);
         if (repair.sound(best)) return best;
         for (Supplier<Incumbent> begun : beginnings(start, random)) {
-            if (stop.getAsBoolean() && repair.recuts() > MOST_RECUTS_LATE) break;
+            if (stop.getAsBoolean() && repair.recuts() > mostRecutsLate()) break;
             Incumbent other = repair.repaired(begun.get(), random);
             if (other.betterThan(best)) best = other;
         }
         return best;
     }
 
-    /** Greedy answers: the one there is, then by turns another and one that holds back a board for test wood. */
+    private int mostRecutsLate() {
+        return workers.interrupted() ? MOST_RECUTS_INTERRUPTED : MOST_RECUTS_LATE;
+    }
+
+    /** The greedy answer there is, first-fit decreasing, then by turns other greedy ones and ones that hold back a board for test wood. */
     private List<Supplier<Incumbent>> beginnings(Incumbent start, SplittableRandom random) {
         List<Supplier<Incumbent>> beginnings = new ArrayList<>();
         beginnings.add(() -> start);
+        beginnings.addAll(firstFit(FirstFitDecreasing::plan));
         if (wanted() > MOST_PARTS_BEGUN_AGAIN) return beginnings;
         GreedyHeuristic greedy = new GreedyHeuristic(tables, stop);
         int held = tables.numbers().proving().wanted() ? Math.min(MOST_HELD_BACK, start.layouts().length) : 0;
@@ -126,8 +136,20 @@ public final class Search {
             int board = i;
             if (i < BEGUN_AGAIN) beginnings.add(() -> greedy.one(random.split()));
             if (i < held) beginnings.add(() -> greedy.holdingBack(board, random.split()));
+            if (i < held) beginnings.addAll(firstFit(job -> FirstFitDecreasing.holdingBack(job, board)));
         }
         return beginnings;
+    }
+
+    /** An answer made without regard to what the search may not use; none where there is such. */
+    private List<Supplier<Incumbent>> firstFit(Function<Job, List<Layout>> plan) {
+        JobNumbers numbers = tables.numbers();
+        if (numbers.restricted()) return List.of();
+        return List.of(() -> {
+            @Nullable PricedLayout[] layouts = new @Nullable PricedLayout[numbers.boards()];
+            for (Layout layout : plan.apply(numbers.job())) layouts[layout.board()] = numbers.priced(layout);
+            return Incumbent.of(numbers, layouts);
+        });
     }
 
     private Incumbent searched(Incumbent start, SplittableRandom random) {

@@ -1,6 +1,6 @@
 /**
- * The search for cheap layouts. Read {@link ripwright.internal.search.Search} first. Uses {@code recreate}, {@code
- * onedimensional}, {@code bound}, {@code proof}.
+ * The search for cheap layouts. Read {@link ripwright.internal.search.Search} first. Uses {@code firstfit}, {@code recreate},
+ * {@code onedimensional}, {@code bound}, {@code proof}.
  *
  * <p>Internal: not to be called from outside, and free to change.
  */

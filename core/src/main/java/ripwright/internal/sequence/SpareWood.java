@@ -9,6 +9,7 @@ import ripwright.internal.pieces.StripCut;
 import ripwright.internal.testwood.TestPlan;
 import ripwright.job.Job;
 import ripwright.measure.Length;
+import ripwright.measure.OnePlace;
 import ripwright.plan.Blank;
 import ripwright.stock.Defect;
 import ripwright.stock.Edge;
@@ -68,7 +69,7 @@ public final class SpareWood {
         return start() + blank.length().nanometers();
     }
 
-    /** The defects on the strip that the part must avoid. */
+    /** The defects on the strip that the part must avoid; one that only touches its edge is none of them. */
     private Stream<Defect> barring() {
         long width = Piece.across(
                         section.board(),
@@ -80,7 +81,7 @@ public final class SpareWood {
         long left = section.section().referenceEdge() == Edge.LEFT ? taken : width - taken - strip.width();
         return section.board().defects().stream()
                 .filter(defect -> defect.blocks() == Defect.Blocks.ALL || part.face() == Part.Face.SHOW)
-                .filter(defect -> defect.left().nanometers() < left + strip.width()
-                        && defect.right().nanometers() > left);
+                .filter(defect -> defect.left().nanometers() + OnePlace.NANOMETERS < left + strip.width()
+                        && defect.right().nanometers() - OnePlace.NANOMETERS > left);
     }
 }

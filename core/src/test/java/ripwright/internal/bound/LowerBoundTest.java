@@ -17,6 +17,7 @@ import org.apache.commons.numbers.fraction.BigFraction;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import ripwright.bill.Part;
+import ripwright.internal.firstfit.FirstFitDecreasing;
 import ripwright.internal.geometry.Layout;
 import ripwright.internal.model.ItemTypes;
 import ripwright.internal.model.JobNumbers;
@@ -38,7 +39,6 @@ import ripwright.testing.ConstructedJobs;
 import ripwright.testing.CpSatOptimum;
 import ripwright.testing.Feature;
 import ripwright.testing.Features;
-import ripwright.testing.HandRule;
 import ripwright.testing.JobBuilder;
 import ripwright.testing.JobSize;
 import ripwright.testing.LayoutCheck;
@@ -84,7 +84,7 @@ public class LowerBoundTest {
     @Test
     void no_plan_made_by_hand_costs_less() {
         Seeds.each(150, LowerBoundTest::untested, job -> {
-            List<Layout> layouts = HandRule.plan(job);
+            List<Layout> layouts = FirstFitDecreasing.plan(job);
             assertThat(under(job, layouts).value()).isLessThanOrEqualTo(new LayoutCost(job, layouts).net());
         });
     }

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
+import ripwright.internal.firstfit.FirstFitDecreasing;
 import ripwright.internal.geometry.Layout;
 import ripwright.internal.testwood.NoTestWoodException;
 import ripwright.job.Job;
@@ -15,13 +16,12 @@ import ripwright.measure.Money;
 import ripwright.plan.Plan;
 import ripwright.replay.Replay;
 import ripwright.saw.TestRip;
-import ripwright.testing.HandRule;
 import ripwright.testing.JobBuilder;
 import ripwright.testing.LayoutCost;
 import ripwright.testing.RandomJobs;
 import ripwright.testing.Seeds;
 
-/** Drawn jobs, cut by the hand rule. */
+/** Drawn jobs, cut by first-fit decreasing. */
 public class RandomPlansTest {
     @Test
     void every_plan_can_be_made_and_reckons_as_the_contract_says() {
@@ -36,7 +36,7 @@ public class RandomPlansTest {
     void without_tests_a_plan_costs_what_a_plain_reckoning_of_its_layouts_says() {
         Seeds.each(600, RandomJobs::growing, drawn -> {
             Job job = untested(drawn);
-            List<Layout> layouts = HandRule.plan(job);
+            List<Layout> layouts = FirstFitDecreasing.plan(job);
             LayoutCost plain = new LayoutCost(job, layouts);
             Plan plan = new Sequencer(job, layouts, plain.net()).plan();
 
@@ -50,7 +50,7 @@ public class RandomPlansTest {
     void layouts_in_any_order_give_the_same_plan() {
         Seeds.each(200, RandomJobs::growing, drawn -> {
             Job job = untested(drawn);
-            List<Layout> layouts = HandRule.plan(job);
+            List<Layout> layouts = FirstFitDecreasing.plan(job);
             List<Layout> reversed = new ArrayList<>(layouts);
             Collections.reverse(reversed);
 
@@ -64,10 +64,10 @@ public class RandomPlansTest {
         return random.nextBoolean() ? RandomJobs.growing(random, size) : RandomJobs.proved(random, size);
     }
 
-    /** Empty when the hand rule leaves no wood to prove a setting on. */
+    /** Empty when first-fit decreasing leaves no wood to prove a setting on. */
     private static Optional<Plan> plan(Job job) {
         try {
-            return Optional.of(new Sequencer(job, HandRule.plan(job), Money.ZERO).plan());
+            return Optional.of(new Sequencer(job, FirstFitDecreasing.plan(job), Money.ZERO).plan());
         } catch (NoTestWoodException e) {
             return Optional.empty();
         }

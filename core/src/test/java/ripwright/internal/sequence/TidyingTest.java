@@ -13,6 +13,7 @@ import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import ripwright.bill.Part;
+import ripwright.internal.firstfit.FirstFitDecreasing;
 import ripwright.internal.geometry.Layout;
 import ripwright.internal.testwood.NoTestWoodException;
 import ripwright.job.Job;
@@ -22,7 +23,6 @@ import ripwright.plan.Plan;
 import ripwright.plan.Step;
 import ripwright.replay.Replay;
 import ripwright.stock.Defect;
-import ripwright.testing.HandRule;
 import ripwright.testing.RandomJobs;
 import ripwright.testing.Seeds;
 
@@ -123,7 +123,7 @@ public class TidyingTest {
     @Test
     void drawn_jobs_cost_no_more_and_some_spare_more() {
         Seeds.each(300, 11, RandomJobs::growing, job -> {
-            List<Layout> layouts = HandRule.plan(job);
+            List<Layout> layouts = FirstFitDecreasing.plan(job);
             Optional<Plan> before = plan(job, layouts);
             Optional<Plan> after = plan(job, new Tidying(job, layouts).layouts());
             if (before.isEmpty() || after.isEmpty() || job.testRip().tries() > 0) return false;

@@ -1,4 +1,4 @@
-package ripwright.testing;
+package ripwright.internal.firstfit;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -10,8 +10,15 @@ import ripwright.internal.geometry.Layout.Section;
 import ripwright.internal.geometry.Layout.Strip;
 import ripwright.job.Job;
 import ripwright.stock.Edge;
+import ripwright.testing.Feature;
+import ripwright.testing.Features;
+import ripwright.testing.JobBuilder;
+import ripwright.testing.JobSize;
+import ripwright.testing.LayoutCheck;
+import ripwright.testing.RandomJobs;
+import ripwright.testing.Seeds;
 
-class HandRuleTest {
+class FirstFitDecreasingTest {
     private static final long INCH = 25_400_000;
 
     @Test
@@ -21,7 +28,7 @@ class HandRuleTest {
                 .parts(JobBuilder.part("slat", 3, "19", "2"), JobBuilder.part("rail", 1, "30", "3"))
                 .build();
         // 3 and 2 wide with a kerf come to 5 1/8; two slats of 19 with a kerf to 38 1/8; the third slat opens board b.
-        assertThat(HandRule.plan(job))
+        assertThat(FirstFitDecreasing.plan(job))
                 .containsExactly(
                         new Layout(
                                 0,
@@ -38,7 +45,7 @@ class HandRuleTest {
     @Test
     void every_layout_can_be_cut() {
         Seeds.each(1_500, RandomJobs::growing, job -> {
-            List<Layout> layouts = HandRule.plan(job);
+            List<Layout> layouts = FirstFitDecreasing.plan(job);
             assertThat(new LayoutCheck(job, layouts).faults()).isEmpty();
         });
     }
@@ -50,7 +57,7 @@ class HandRuleTest {
                     random,
                     JobSize.small(random),
                     Features.of(Feature.DEFECTS, Feature.CROOK, Feature.TRIMS, Feature.TAPER));
-            return new LayoutCheck(job, HandRule.plan(job)).complete();
+            return new LayoutCheck(job, FirstFitDecreasing.plan(job)).complete();
         });
     }
 

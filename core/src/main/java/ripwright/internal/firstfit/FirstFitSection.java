@@ -1,4 +1,4 @@
-package ripwright.testing;
+package ripwright.internal.firstfit;
 
 import java.math.BigInteger;
 import java.util.ArrayList;
@@ -14,18 +14,18 @@ import ripwright.stock.Defect;
 import ripwright.stock.Edge;
 
 /** A section being filled by hand: blanks go where they first fit, strips come off one beside the other. */
-final class HandSection {
+final class FirstFitSection {
     private final Job job;
     private final Board board;
     private final long from;
     private final long to;
     private final Edge edge;
-    private final List<HandStrip> strips = new ArrayList<>();
+    private final List<FirstFitStrip> strips = new ArrayList<>();
 
     /** A strip being filled. */
-    private record HandStrip(long width, long left, List<Layout.Blank> blanks) {}
+    private record FirstFitStrip(long width, long left, List<Layout.Blank> blanks) {}
 
-    HandSection(Job job, Board board, long from, long to, Edge edge) {
+    FirstFitSection(Job job, Board board, long from, long to, Edge edge) {
         this.job = job;
         this.board = board;
         this.from = from;
@@ -34,10 +34,10 @@ final class HandSection {
     }
 
     /** The same again, to try something with. */
-    HandSection copy() {
-        HandSection copy = new HandSection(job, board, from, to, edge);
-        for (HandStrip strip : strips)
-            copy.strips.add(new HandStrip(strip.width, strip.left, new ArrayList<>(strip.blanks)));
+    FirstFitSection copy() {
+        FirstFitSection copy = new FirstFitSection(job, board, from, to, edge);
+        for (FirstFitStrip strip : strips)
+            copy.strips.add(new FirstFitStrip(strip.width, strip.left, new ArrayList<>(strip.blanks)));
         return copy;
     }
 
@@ -48,7 +48,7 @@ final class HandSection {
     /** Lays a blank of {@code part} into a strip of its width; whether one had room. */
     boolean intoStrip(int part) {
         long width = job.parts().get(part).blankWidth().nanometers();
-        for (HandStrip strip : strips) if (strip.width == width && lay(part, strip)) return true;
+        for (FirstFitStrip strip : strips) if (strip.width == width && lay(part, strip)) return true;
         return false;
     }
 
@@ -57,15 +57,15 @@ final class HandSection {
         long width = job.parts().get(part).blankWidth().nanometers();
         long offset = loss(edge);
         long last = Long.MAX_VALUE;
-        for (HandStrip strip : strips) {
+        for (FirstFitStrip strip : strips) {
             offset += strip.width + job.saw().ripKerf().nanometers();
             last = strip.width;
         }
         if (board.ripped() ? !strips.isEmpty() || width != width() : width > last) return false;
         long spoilt = board.ripped() ? 0 : edge == Edge.LEFT ? otherLoss(Edge.RIGHT) : otherLoss(Edge.LEFT);
         if (offset + width + spoilt > width()) return false;
-        HandStrip strip =
-                new HandStrip(width, edge == Edge.LEFT ? offset : width() - offset - width, new ArrayList<>());
+        FirstFitStrip strip =
+                new FirstFitStrip(width, edge == Edge.LEFT ? offset : width() - offset - width, new ArrayList<>());
         if (!lay(part, strip)) return false;
         strips.add(strip);
         return true;
@@ -73,7 +73,7 @@ final class HandSection {
 
     Layout.Section section() {
         List<Layout.Strip> done = new ArrayList<>();
-        for (HandStrip strip : strips) {
+        for (FirstFitStrip strip : strips) {
             List<Layout.Blank> blanks = new ArrayList<>(strip.blanks);
             blanks.sort(Comparator.comparing(Layout.Blank::from));
             done.add(new Layout.Strip(strip.width, blanks));
@@ -81,14 +81,14 @@ final class HandSection {
         return new Layout.Section(from, to, edge, loss(edge), done);
     }
 
-    private boolean lay(int part, HandStrip strip) {
+    private boolean lay(int part, FirstFitStrip strip) {
         OptionalLong at = firstClear(job.parts().get(part), strip);
         at.ifPresent(x -> strip.blanks.add(new Layout.Blank(part, x)));
         return at.isPresent();
     }
 
     /** Where a blank first fits: at the strip's start, a kerf behind another blank, or just behind a defect. */
-    private OptionalLong firstClear(Part part, HandStrip strip) {
+    private OptionalLong firstClear(Part part, FirstFitStrip strip) {
         List<Long> places = new ArrayList<>(List.of(from));
         for (Layout.Blank blank : strip.blanks)
             places.add(blank.from()
@@ -103,7 +103,7 @@ final class HandSection {
                 .findFirst();
     }
 
-    private boolean clear(Part part, HandStrip strip, long x) {
+    private boolean clear(Part part, FirstFitStrip strip, long x) {
         long kerf = job.saw().crosscutKerf().nanometers();
         long end = x + part.blankLength().nanometers();
         if (end > to) return false;

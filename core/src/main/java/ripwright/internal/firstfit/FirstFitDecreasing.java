@@ -1,4 +1,4 @@
-package ripwright.testing;
+package ripwright.internal.firstfit;
 
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -6,31 +6,41 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.IntPredicate;
 import ripwright.bill.Part;
 import ripwright.internal.geometry.Layout;
 import ripwright.job.Job;
 
 /**
- * Plans as one would with a pencil: the widest parts first, of equal width the longest; each goes into the first strip of
- * its width that has room, else a new strip is ripped from the first board that has room. Parts of one {@code together}
- * group are laid out when the first of them is due, on the first board that takes them all; where none does, none is made.
+ * First-fit decreasing, as one would plan with a pencil: the widest parts first, of equal width the longest; each goes into the
+ * first strip of its width that has room, else a new strip is ripped from the first board that has room. Parts of one
+ * {@code together} group are laid out when the first of them is due, on the first board that takes them all; where none does,
+ * none is made. Leaves test wood to chance.
+ *
+ * @see "D. S. Johnson, Near-Optimal Bin Packing Algorithms, PhD thesis, MIT (1973), for the rule on one dimension; from memory"
  */
-public final class HandRule {
+public final class FirstFitDecreasing {
     private final Job job;
-    private final List<HandBoard> boards = new ArrayList<>();
+    private final List<FirstFitBoard> boards = new ArrayList<>();
 
-    private HandRule(Job job) {
+    private FirstFitDecreasing(Job job, IntPredicate cut) {
         this.job = job;
-        for (int place = 0; place < job.boards().size(); place++) boards.add(new HandBoard(job, place));
+        for (int place = 0; place < job.boards().size(); place++)
+            if (cut.test(place)) boards.add(new FirstFitBoard(job, place));
     }
 
     /** The layouts of the boards that are cut, in the order of the job. Parts that did not fit are left out. */
     public static List<Layout> plan(Job job) {
-        return new HandRule(job).plan();
+        return new FirstFitDecreasing(job, place -> true).plan();
+    }
+
+    /** The same where the board at that place of {@code job.boards()} stays whole. */
+    public static List<Layout> holdingBack(Job job, int board) {
+        return new FirstFitDecreasing(job, place -> place != board).plan();
     }
 
     /** Every copy of every part by its place in the bill: widest first, then longest, then as in the bill. */
-    static List<Integer> widestFirst(Job job) {
+    public static List<Integer> widestFirst(Job job) {
         List<Integer> copies = new ArrayList<>();
         for (int part = 0; part < job.parts().size(); part++)
             for (int i = 0; i < job.parts().get(part).count(); i++) copies.add(part);
@@ -39,7 +49,7 @@ public final class HandRule {
     }
 
     /** Widest first, then longest. */
-    static Comparator<Integer> order(Job job) {
+    public static Comparator<Integer> order(Job job) {
         return Comparator.<Integer, Part>comparing(
                         part -> job.parts().get(part),
                         Comparator.comparing(Part::blankWidth).reversed())
@@ -63,13 +73,13 @@ public final class HandRule {
     }
 
     private void one(int part) {
-        for (HandBoard board : boards) if (board.intoStrip(part)) return;
-        for (HandBoard board : boards) if (board.intoNewStrip(part)) return;
+        for (FirstFitBoard board : boards) if (board.intoStrip(part)) return;
+        for (FirstFitBoard board : boards) if (board.intoNewStrip(part)) return;
     }
 
     private void together(List<Integer> copies) {
         for (int place = 0; place < boards.size(); place++) {
-            HandBoard trial = boards.get(place).copy();
+            FirstFitBoard trial = boards.get(place).copy();
             if (copies.stream().allMatch(trial::into)) {
                 boards.set(place, trial);
                 return;

@@ -1,4 +1,4 @@
-package ripwright.testing;
+package ripwright.internal.firstfit;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -17,51 +17,51 @@ import ripwright.stock.Edge;
  * does not come out of that, for crook, taper or a defect, it is made as long as the blank. More sections follow behind
  * it while there is wood.
  */
-final class HandBoard {
+public final class FirstFitBoard {
     private static final int MOST_SECTIONS = 3;
 
     private final Job job;
     private final int place; // in job.boards()
     private final Board board;
-    private final List<HandSection> sections = new ArrayList<>();
+    private final List<FirstFitSection> sections = new ArrayList<>();
 
-    HandBoard(Job job, int place) {
+    public FirstFitBoard(Job job, int place) {
         this.job = job;
         this.place = place;
         this.board = job.boards().get(place);
     }
 
     /** The same again, to try something with. */
-    HandBoard copy() {
-        HandBoard copy = new HandBoard(job, place);
-        for (HandSection section : sections) copy.sections.add(section.copy());
+    FirstFitBoard copy() {
+        FirstFitBoard copy = new FirstFitBoard(job, place);
+        for (FirstFitSection section : sections) copy.sections.add(section.copy());
         return copy;
     }
 
     /** Lays a blank of {@code part} into a strip there is; whether one had room. */
     boolean intoStrip(int part) {
         if (!suits(part)) return false;
-        for (HandSection section : sections) if (section.intoStrip(part)) return true;
+        for (FirstFitSection section : sections) if (section.intoStrip(part)) return true;
         return false;
     }
 
     /** Rips a new strip for a blank of {@code part}, in a new section where it must be; whether there was room. */
     boolean intoNewStrip(int part) {
         if (!suits(part)) return false;
-        for (HandSection section : sections) if (section.intoNewStrip(part)) return true;
+        for (FirstFitSection section : sections) if (section.intoNewStrip(part)) return true;
         return intoNewSection(part);
     }
 
     /** Lays a blank of {@code part} wherever it fits; whether it does. */
-    boolean into(int part) {
+    public boolean into(int part) {
         return intoStrip(part) || intoNewStrip(part);
     }
 
     /** How it is cut; empty when nothing is. */
-    Optional<Layout> layout() {
+    public Optional<Layout> layout() {
         if (sections.isEmpty()) return Optional.empty();
-        return Optional.of(
-                new Layout(place, sections.stream().map(HandSection::section).toList()));
+        return Optional.of(new Layout(
+                place, sections.stream().map(FirstFitSection::section).toList()));
     }
 
     private boolean suits(int number) {
@@ -74,7 +74,7 @@ final class HandBoard {
         long end = board.length().nanometers() - board.endTrim().far().nanometers();
         if (board.ripped()) return sections.isEmpty() && end > first && cut(part, first, end, Edge.LEFT);
         if (sections.size() == MOST_SECTIONS) return false;
-        for (HandSection section : sections)
+        for (FirstFitSection section : sections)
             first = section.to() + job.saw().crosscutKerf().nanometers();
         long longest = job.saw().longestRip().orElse(Length.LONGEST).nanometers();
         long shortest = job.saw().shortestRip().orElse(Length.ZERO).nanometers();
@@ -89,7 +89,7 @@ final class HandBoard {
     }
 
     private boolean cut(int part, long from, long to, Edge edge) {
-        HandSection section = new HandSection(job, board, from, to, edge);
+        FirstFitSection section = new FirstFitSection(job, board, from, to, edge);
         boolean fits = section.intoNewStrip(part);
         if (fits) sections.add(section);
         return fits;
