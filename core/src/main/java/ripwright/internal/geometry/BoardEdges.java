@@ -20,7 +20,8 @@ public record BoardEdges(Board board) {
      *
      * @see "The height of a flat arc over its chord goes with the chord's square; common geometry."
      */
-    long crookOver(long length) {
+    public long crookOver(long length) {
+        if (board.crook().nanometers() == 0) return 0;
         BigInteger whole = BigInteger.valueOf(board.length().nanometers()).pow(2);
         BigInteger share = BigInteger.valueOf(length)
                 .pow(2)

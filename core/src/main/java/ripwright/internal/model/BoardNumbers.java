@@ -2,10 +2,12 @@ package ripwright.internal.model;
 
 import java.math.BigInteger;
 import java.math.RoundingMode;
+import ripwright.internal.geometry.BoardEdges;
 import ripwright.job.Job;
 import ripwright.measure.Length;
 import ripwright.stock.Board;
 import ripwright.stock.Defect;
+import ripwright.stock.Edge;
 
 /** A board in bare numbers, and the geometry of its sections. */
 public final class BoardNumbers {
@@ -21,6 +23,7 @@ public final class BoardNumbers {
     public final boolean rightStraight;
     public final long edgeLoss;
     public final long crook;
+    private final BoardEdges edges;
     public final long[][] defects; // {from, to, left, right, 1 when it blocks all parts else 0}
     final boolean rough;
     final int thickness; // which of the job's it mills to, in rising order; beyond the 63rd they are not told apart
@@ -41,8 +44,9 @@ public final class BoardNumbers {
         widthNear = board.width().nanometers();
         widthFar = board.widthAtFarEnd().nanometers();
         ripped = board.ripped();
-        leftStraight = board.straightEdges() >= 1;
-        rightStraight = board.straightEdges() == 2;
+        edges = new BoardEdges(board);
+        leftStraight = edges.straight(Edge.LEFT);
+        rightStraight = edges.straight(Edge.RIGHT);
         edgeLoss = board.edgeLoss().nanometers();
         crook = board.crook().nanometers();
         defects = board.defects().stream().map(BoardNumbers::numbers).toArray(long[][]::new);
@@ -88,17 +92,7 @@ public final class BoardNumbers {
     /** What straightening takes from the reference edge of a section of that length, at least. */
     public long referenceLoss(boolean left, long sectionLength) {
         if (left ? leftStraight : rightStraight) return 0;
-        if (crook == 0) return edgeLoss;
-        return Math.max(edgeLoss, crookOf(sectionLength));
-    }
-
-    /** How far an edge that is not straight bows out over a section of that length, rounded up. */
-    long crookOf(long sectionLength) {
-        BigInteger s = BigInteger.valueOf(sectionLength);
-        BigInteger l = BigInteger.valueOf(length);
-        BigInteger[] quotient =
-                BigInteger.valueOf(crook).multiply(s).multiply(s).divideAndRemainder(l.multiply(l));
-        return quotient[0].longValueExact() + quotient[1].signum();
+        return edges.straighteningLoss(sectionLength);
     }
 
     /** What is given up at the edge away from the fence. */
