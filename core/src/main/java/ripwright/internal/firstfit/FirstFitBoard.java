@@ -66,7 +66,7 @@ public final class FirstFitBoard {
 
     private boolean suits(int number) {
         Part part = job.parts().get(number);
-        return part.thickness().equals(board.millsTo()) && part.takes(board.species());
+        return part.thickness().equals(board.millsTo()) && part.takes(board.species()) && part.mayComeFrom(board.id());
     }
 
     private boolean intoNewSection(int part) {
