@@ -12,7 +12,7 @@ import ripwright.stock.Species;
  *
  * @param name what the shop calls it, unique in the bill
  * @param count how many are wanted
- * @param length finished, along the grain
+ * @param length finished, along the grain; between the shoulders where there are tenons
  * @param width finished, across
  * @param thickness finished; a board must mill to exactly this
  * @param species the woods it may be of; empty for any wood at all
@@ -23,6 +23,8 @@ import ripwright.stock.Species;
  * @param together the group whose blanks all come from one board
  * @param boards the ids of the boards it may come from; empty for any board. One that ends with {@link #USED_UP} is there no
  *     longer: a part that names no other can come from nowhere
+ * @param tested whether its width must be proved: false where it is hidden, or jointed or planed to width later
+ * @param tenon how far it reaches beyond its shoulders
  */
 public record Part(
         String name,
@@ -36,7 +38,9 @@ public record Part(
         Length edgeAllowance,
         boolean fitted,
         Optional<String> together,
-        Set<String> boards) {
+        Set<String> boards,
+        boolean tested,
+        Tenon tenon) {
     /** Ends the id of a board that is used up. */
     public static final String USED_UP = ", used up";
 
@@ -58,6 +62,37 @@ public record Part(
         positive("thickness", thickness);
         species = Set.copyOf(species);
         boards = Set.copyOf(boards);
+    }
+
+    /** A part whose width must be proved, without tenons. */
+    public Part(
+            String name,
+            int count,
+            Length length,
+            Length width,
+            Length thickness,
+            Set<Species> species,
+            Face face,
+            Length sneakUp,
+            Length edgeAllowance,
+            boolean fitted,
+            Optional<String> together,
+            Set<String> boards) {
+        this(
+                name,
+                count,
+                length,
+                width,
+                thickness,
+                species,
+                face,
+                sneakUp,
+                edgeAllowance,
+                fitted,
+                together,
+                boards,
+                true,
+                Tenon.NONE);
     }
 
     private static void positive(String field, Length length) {
@@ -90,12 +125,19 @@ public record Part(
         builder.fitted = fitted;
         builder.together = together;
         builder.boards = boards;
+        builder.tested = tested;
+        builder.tenon = tenon;
         return builder;
+    }
+
+    /** How long it is when it is finished: its length and its tenons. */
+    public Length finishedLength() {
+        return length.plus(tenon.sum());
     }
 
     /** How long its blank is: finished length and sneak-up oversize. */
     public Length blankLength() {
-        return length.plus(sneakUp);
+        return finishedLength().plus(sneakUp);
     }
 
     /** How wide its blank is: finished width and edge allowance. */
@@ -115,7 +157,7 @@ public record Part(
 
     /** The wood in one finished part, by true volume. */
     public BoardFeet boardFeet() {
-        return BoardFeet.of(length, width, thickness);
+        return BoardFeet.of(finishedLength(), width, thickness);
     }
 
     /** Builds a part from a plain one. */
@@ -132,6 +174,8 @@ public record Part(
         private boolean fitted;
         private Optional<String> together = Optional.empty();
         private Set<String> boards = Set.of();
+        private boolean tested = true;
+        private Tenon tenon = Tenon.NONE;
 
         private Builder(String name, Length length, Length width, Length thickness) {
             this.name = name;
@@ -205,6 +249,18 @@ public record Part(
             return this;
         }
 
+        /** Whether its width must be proved. */
+        public Builder tested(boolean tested) {
+            this.tested = tested;
+            return this;
+        }
+
+        /** Reaching that far beyond its shoulders. */
+        public Builder tenon(Tenon tenon) {
+            this.tenon = tenon;
+            return this;
+        }
+
         /** The part; an {@link IllegalArgumentException} when it cannot be. */
         public Part build() {
             return new Part(
@@ -219,7 +275,9 @@ public record Part(
                     edgeAllowance,
                     fitted,
                     together,
-                    boards);
+                    boards,
+                    tested,
+                    tenon);
         }
     }
 }

@@ -34,6 +34,7 @@ import ripwright.stock.Species;
  * @param saw what the saws take and allow
  * @param testRip how rip settings are proved
  * @param keep the smallest offcut worth racking
+ * @param breakdown how boards are cut into sections
  * @param prices money per board foot of a species
  * @param salvage the share of its price an offcut is worth, 0 to 1
  * @param labor what time costs; absent: nothing
@@ -48,6 +49,7 @@ public record Job(
         Saw saw,
         TestRip testRip,
         Keep keep,
+        Breakdown breakdown,
         Map<Species, BigDecimal> prices,
         BigDecimal salvage,
         Optional<Labor> labor,
@@ -57,6 +59,7 @@ public record Job(
         Limits limits) {
     private static final int MOST_PARTS = 100_000;
     private static final int MOST_BOARDS = 10_000;
+    private static final Length MOST_OVER = Length.inches("6");
     private static final long MOST_MONEY = 1_000_000_000L;
 
     /** Refuses a job that makes no sense; a {@link WrongJobException} says all that is wrong. */
@@ -76,6 +79,7 @@ public record Job(
                     "testRip.length",
                     text(testRip.length(), units) + " is under shortestRip, "
                             + text(saw.shortestRip().get(), units) + ". Make it as long at least."));
+        over(breakdown.over(), saw, units, problems);
         if (salvage.signum() < 0 || salvage.compareTo(BigDecimal.ONE) > 0)
             problems.add(new Problem("salvage", salvage + " is not a share from 0 to 1."));
         prices.forEach((species, price) -> {
@@ -93,6 +97,36 @@ public record Job(
         readable(parts, units, problems);
         if (problems.isEmpty()) money(boards(stack, rack), prices, parts, labor, problems);
         if (!problems.isEmpty()) throw new WrongJobException(problems);
+    }
+
+    /** A job whose sections are cut to the exact length of their parts. */
+    public Job(
+            String name,
+            Unit units,
+            Saw saw,
+            TestRip testRip,
+            Keep keep,
+            Map<Species, BigDecimal> prices,
+            BigDecimal salvage,
+            Optional<Labor> labor,
+            List<Board> stack,
+            List<Board> rack,
+            List<Part> parts,
+            Limits limits) {
+        this(name, units, saw, testRip, keep, Breakdown.EXACT, prices, salvage, labor, stack, rack, parts, limits);
+    }
+
+    private static void over(Length over, Saw saw, Unit units, List<Problem> problems) {
+        if (over.isZero()) return;
+        if (saw.crosscutKerf().exceeds(over))
+            problems.add(new Problem(
+                    "breakdown.over",
+                    text(over, units) + " is less than the crosscut kerf of " + text(saw.crosscutKerf(), units)
+                            + ", which squares the end. Make it 0 or one kerf at least."));
+        if (over.exceeds(MOST_OVER))
+            problems.add(new Problem(
+                    "breakdown.over",
+                    text(over, units) + " is left on at each end; make it " + text(MOST_OVER, units) + " at most."));
     }
 
     private static void readable(List<Board> boards, int inStack, Unit units, List<Problem> problems) {
@@ -226,6 +260,7 @@ public record Job(
         Builder builder = new Builder(name, saw, keep);
         builder.units = units;
         builder.testRip = testRip;
+        builder.breakdown = breakdown;
         builder.prices.putAll(prices);
         builder.salvage = salvage;
         builder.labor = labor;
@@ -254,6 +289,7 @@ public record Job(
         private String name;
         private Unit units = Unit.INCH;
         private TestRip testRip = TestRip.NONE;
+        private Breakdown breakdown = Breakdown.EXACT;
         private BigDecimal salvage = BigDecimal.ZERO;
         private Optional<Labor> labor = Optional.empty();
         private List<Board> stack = List.of();
@@ -282,6 +318,12 @@ public record Job(
         /** With rip settings proved like that. */
         public Builder testRip(TestRip testRip) {
             this.testRip = testRip;
+            return this;
+        }
+
+        /** With sections cut like that. */
+        public Builder breakdown(Breakdown breakdown) {
+            this.breakdown = breakdown;
             return this;
         }
 
@@ -335,7 +377,8 @@ public record Job(
 
         /** The job; a {@link WrongJobException} says all that is wrong with it. */
         public Job build() {
-            return new Job(name, units, saw, testRip, keep, prices, salvage, labor, stack, rack, parts, limits);
+            return new Job(
+                    name, units, saw, testRip, keep, breakdown, prices, salvage, labor, stack, rack, parts, limits);
         }
     }
 
@@ -362,6 +405,7 @@ public record Job(
 
     /** What cutting anything from that board costs: its price, or its salvage value when it comes from the rack. */
     public Money cost(Board board) {
+        if (board.testOnly()) return Money.ZERO;
         Money price = BoardFeet.counted(board.area(), board.thickness()).at(price(board));
         return board.fromRack() ? price.times(salvage) : price;
     }

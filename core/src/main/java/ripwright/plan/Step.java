@@ -47,6 +47,8 @@ public record Step(
         RIP,
         /** Measures the first strip of a setting. */
         CHECK,
+        /** Cuts the end of a strip off square, where its first blank starts; no stop, and it makes nothing. */
+        SQUARE,
         /** Crosscuts blanks off a strip. */
         BLANK,
         /** Any other crosscut. */

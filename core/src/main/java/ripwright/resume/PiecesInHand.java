@@ -68,7 +68,7 @@ final class PiecesInHand {
             case STRAIGHTEN -> straighten(step.piece());
             case TEST -> step.setting().ifPresent(this::test);
             case RIP -> rip(step);
-            case CHECK -> {}
+            case CHECK, SQUARE -> {}
             case BLANK, TRIM -> crosscut(step);
         }
         for (String id : step.makes()) pieces.offcut(id).ifPresent(offcut -> new OffcutFound(offcut, held).claim());

@@ -22,9 +22,11 @@ import ripwright.measure.Name;
  * @param straightEdges 2: both; 1: the left one; 0: neither
  * @param edgeLoss what straightening takes from an edge that is not straight, at least
  * @param endTrim what a section gives up where it reaches for an end
+ * @param squareEnds 2: both ends are sawn square already; 1: the marked one; 0: neither
  * @param defects what parts must avoid
  * @param price money per board foot, where it is not the species' price
  * @param ripped whether it is one strip of its full width already
+ * @param testOnly whether it gives test blanks alone and no part comes from it
  * @param history where an offcut came from; empty for a board of the stack
  */
 public record Board(
@@ -39,9 +41,11 @@ public record Board(
         int straightEdges,
         Length edgeLoss,
         EndTrim endTrim,
+        int squareEnds,
         List<Defect> defects,
         Optional<BigDecimal> price,
         boolean ripped,
+        boolean testOnly,
         Optional<History> history) {
 
     /** Refuses a board that cannot be. */
@@ -65,6 +69,7 @@ public record Board(
         if (ripped && !width.equals(widthAtFarEnd))
             throw new IllegalArgumentException("A ripped board has no taper, but it is " + width
                     + " wide at one end and " + widthAtFarEnd + " at the other.");
+        squareEnds(squareEnds, straightEdges, endTrim);
         price.ifPresent(Board::requirePrice);
         defects = List.copyOf(defects);
         for (Defect defect : defects) {
@@ -81,6 +86,20 @@ public record Board(
 
     private static void positive(String field, Length length) {
         if (length.isZero()) throw new IllegalArgumentException(field + " is 0; it must be more.");
+    }
+
+    private static void squareEnds(int squareEnds, int straightEdges, EndTrim endTrim) {
+        if (squareEnds < 0 || squareEnds > 2)
+            throw new IllegalArgumentException("squareEnds is " + squareEnds + "; it must be 0, 1 or 2.");
+        if (squareEnds > 0 && straightEdges < 2)
+            throw new IllegalArgumentException("squareEnds is " + squareEnds + ", but straightEdges is " + straightEdges
+                    + "; an end is square to two straight edges.");
+        if (squareEnds > 0 && !endTrim.near().isZero())
+            throw new IllegalArgumentException("The marked end is square, yet " + endTrim.near()
+                    + " is to be trimmed there. Leave out one of the two.");
+        if (squareEnds > 1 && !endTrim.far().isZero())
+            throw new IllegalArgumentException("The far end is square, yet " + endTrim.far()
+                    + " is to be trimmed there. Leave out one of the two.");
     }
 
     private static void requirePrice(BigDecimal price) {
@@ -142,9 +161,11 @@ public record Board(
         private int straightEdges = 2;
         private Length edgeLoss = Length.ZERO;
         private EndTrim endTrim = EndTrim.NONE;
+        private int squareEnds;
         private List<Defect> defects = List.of();
         private Optional<BigDecimal> price = Optional.empty();
         private boolean ripped;
+        private boolean testOnly;
         private Optional<History> history = Optional.empty();
 
         private Builder(String id, String species, Length thickness, Length width, Length length) {
@@ -169,9 +190,11 @@ public record Board(
             straightEdges = board.straightEdges;
             edgeLoss = board.edgeLoss;
             endTrim = board.endTrim;
+            squareEnds = board.squareEnds;
             defects = board.defects;
             price = board.price;
             ripped = board.ripped;
+            testOnly = board.testOnly;
             history = board.history;
         }
 
@@ -215,6 +238,12 @@ public record Board(
             return this;
         }
 
+        /** With that many ends sawn square already, the marked one first. */
+        public Builder squareEnds(int squareEnds) {
+            this.squareEnds = squareEnds;
+            return this;
+        }
+
         /** With those defects, in its own frame. */
         public Builder defects(List<Defect> defects) {
             this.defects = defects;
@@ -230,6 +259,12 @@ public record Board(
         /** As one strip of its full width. */
         public Builder ripped(boolean ripped) {
             this.ripped = ripped;
+            return this;
+        }
+
+        /** For test blanks alone. */
+        public Builder testOnly(boolean testOnly) {
+            this.testOnly = testOnly;
             return this;
         }
 
@@ -253,9 +288,11 @@ public record Board(
                     straightEdges,
                     edgeLoss,
                     endTrim,
+                    squareEnds,
                     defects,
                     price,
                     ripped,
+                    testOnly,
                     history);
         }
     }

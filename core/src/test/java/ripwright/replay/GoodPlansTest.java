@@ -229,12 +229,14 @@ class GoodPlansTest {
                     b.straightEdges(),
                     of(b.edgeLoss()),
                     new EndTrim(of(b.endTrim().near()), of(b.endTrim().far())),
+                    b.squareEnds(),
                     b.defects().stream()
                             .map(d -> new Defect(
                                     of(d.from()), of(d.to()), of(d.left()), of(d.right()), d.kind(), d.blocks()))
                             .toList(),
                     b.price(),
                     b.ripped(),
+                    b.testOnly(),
                     b.history());
         }
     }

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import ripwright.bill.Part;
+import ripwright.job.Breakdown;
 import ripwright.job.Job;
 import ripwright.job.Keep;
 import ripwright.job.Limits;
@@ -48,6 +49,7 @@ final class JobFields extends ObjectKind<Optional<Job>> {
         Saw saw = fields.required("saw", new SawFields(lengths));
         TestRip testRip = fields.required("testRip", new TestRipFields(lengths));
         Keep keep = fields.required("keep", new KeepFields(lengths));
+        Breakdown breakdown = fields.optional("breakdown", new BreakdownFields(lengths), Breakdown.EXACT);
         Map<Species, BigDecimal> prices = fields.required("prices", new PricesFields());
         BigDecimal salvage = fields.required("salvage", Amounts.share());
         Optional<Labor> labor = fields.optional("labor", new LaborFields());
@@ -67,6 +69,7 @@ final class JobFields extends ObjectKind<Optional<Job>> {
                     saw,
                     testRip,
                     keep,
+                    breakdown,
                     prices,
                     salvage,
                     labor,

@@ -44,6 +44,8 @@ final class JobOut {
             length.write("length", job.keep().length());
             length.write("width", job.keep().width());
         });
+        if (job.breakdown().leavesOver())
+            json.object("breakdown", () -> length.write("over", job.breakdown().over()));
         json.object("prices", this::prices);
         json.number("salvage", job.salvage());
         job.labor().ifPresent(labor -> json.object("labor", () -> write(labor)));

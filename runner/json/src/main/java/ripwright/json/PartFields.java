@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import ripwright.bill.Part;
+import ripwright.bill.Tenon;
 import ripwright.json.tree.Fields;
 import ripwright.json.tree.Kinds;
 import ripwright.json.tree.ObjectKind;
@@ -40,11 +41,14 @@ final class PartFields extends ObjectKind<Part> {
         Length edgeAllowance = fields.optional("edgeAllowance", lengths.any(), Length.ZERO);
         boolean fitted = fields.optional("fitted", Kinds.flag(), false);
         Optional<String> together = fields.optional("together", Names.of("together group"));
+        boolean tested = fields.optional("test", Kinds.flag(), true);
+        Tenon tenon = fields.optional("tenon", BothEndsKind.tenon(lengths.any()), Tenon.NONE);
         List<String> boards = fields.optional("boards", Kinds.list(Names.of("id")), List.of());
         if (fields.good("boards") && boards.isEmpty())
             fields.wrong("boards", "an empty list; name one board at least, or leave it out.");
         if (fields.good("name")) fields.value("name").ifPresent(value -> names.check(value, name));
-        checkBlank(fields, "sneakUp", length, sneakUp);
+        checkBlank(fields, "tenon", length, tenon.near().plus(tenon.far()));
+        checkBlank(fields, "sneakUp", length.plus(tenon.sum()), sneakUp);
         checkBlank(fields, "edgeAllowance", width, edgeAllowance);
         return fields.build(
                 () -> new Part(
@@ -59,7 +63,9 @@ final class PartFields extends ObjectKind<Part> {
                         edgeAllowance,
                         fitted,
                         together,
-                        Set.copyOf(boards)),
+                        Set.copyOf(boards),
+                        tested,
+                        tenon),
                 () -> standIn(fields.good("count") ? count : 1));
     }
 

@@ -4,6 +4,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import ripwright.bill.Part;
+import ripwright.bill.Tenon;
 import ripwright.json.tree.JsonOut;
 import ripwright.stock.Species;
 
@@ -33,8 +34,21 @@ final class PartOut {
         if (!part.sneakUp().isZero()) length.write("sneakUp", part.sneakUp());
         if (!part.edgeAllowance().isZero()) length.write("edgeAllowance", part.edgeAllowance());
         if (part.fitted()) json.flag("fitted", true);
+        if (!part.tested()) json.flag("test", false);
+        if (!part.tenon().equals(Tenon.NONE)) write(part.tenon());
         part.together().ifPresent(group -> json.text("together", group));
         if (!part.boards().isEmpty())
             json.texts("boards", part.boards().stream().sorted().toList());
+    }
+
+    private void write(Tenon tenon) {
+        if (tenon.near().equals(tenon.far())) {
+            length.write("tenon", tenon.near());
+            return;
+        }
+        json.object("tenon", () -> {
+            length.write("near", tenon.near());
+            length.write("far", tenon.far());
+        });
     }
 }

@@ -17,6 +17,11 @@ final class WoodFields {
 
     private final Lengths lengths;
 
+    /** What a piece of wood is good for alone. */
+    private enum Only {
+        TEST
+    }
+
     WoodFields(Lengths lengths) {
         this.lengths = lengths;
     }
@@ -32,12 +37,15 @@ final class WoodFields {
         Length crook = fields.optional("crook", lengths.any(), Length.ZERO);
         int straightEdges = fields.required("straightEdges", Kinds.wholeInt(0, 2));
         Length edgeLoss = fields.optional("edgeLoss", lengths.any(), Length.ZERO);
-        EndTrim endTrim = fields.optional("endTrim", new EndTrimKind(lengths.any()), EndTrim.NONE);
+        EndTrim endTrim = fields.optional("endTrim", BothEndsKind.endTrim(lengths.any()), EndTrim.NONE);
+        int squareEnds = fields.optional("squareEnds", Kinds.wholeInt(0, 2), 0);
+        boolean testOnly = fields.optional("only", Kinds.choice(Only.class)).isPresent();
         List<DefectFields.Entry> defects =
                 fields.optional("defects", Kinds.list(new DefectFields(lengths), MOST_DEFECTS), List.of());
         Optional<BigDecimal> price = fields.optional("price", Amounts.money());
         checkMilling(fields, thickness, millsTo);
         checkCrook(fields, straightEdges, crook);
+        checkSquareEnds(fields, squareEnds, straightEdges, endTrim);
         if (ripped) checkRipped(fields, straightEdges, width, widthAtFarEnd);
         outline(fields, width, widthAtFarEnd, length)
                 .ifPresent(board -> defects.forEach(defect -> defect.checkOn(board)));
@@ -48,6 +56,8 @@ final class WoodFields {
                             .width(width, widthAtFarEnd)
                             .edges(straightEdges, edgeLoss, crook)
                             .endTrim(endTrim.near(), endTrim.far())
+                            .squareEnds(squareEnds)
+                            .testOnly(testOnly)
                             .defects(defects.stream()
                                     .map(entry -> entry.defect().orElseThrow())
                                     .toList())
@@ -72,6 +82,25 @@ final class WoodFields {
                     "crook",
                     lengths.text(crook)
                             + " on a board with two straight edges. Set straightEdges to 1 or 0, or leave crook out.");
+    }
+
+    private void checkSquareEnds(Fields fields, int squareEnds, int straightEdges, EndTrim endTrim) {
+        if (squareEnds == 0 || !fields.good("squareEnds", "straightEdges", "endTrim")) return;
+        if (straightEdges < 2)
+            fields.wrong(
+                    "squareEnds",
+                    squareEnds + " on a board with " + (straightEdges == 1 ? "one straight edge" : "no straight edge")
+                            + "; an end is square to two. Leave squareEnds out.");
+        else if (!endTrim.near().isZero())
+            fields.wrong(
+                    "squareEnds",
+                    squareEnds + ", so the marked end is square, but " + lengths.text(endTrim.near())
+                            + " is to be trimmed there. Leave out one of the two.");
+        else if (squareEnds > 1 && !endTrim.far().isZero())
+            fields.wrong(
+                    "squareEnds",
+                    squareEnds + ", so the far end is square, but " + lengths.text(endTrim.far())
+                            + " is to be trimmed there. Leave out one of the two.");
     }
 
     private void checkRipped(Fields fields, int straightEdges, Length width, Length widthAtFarEnd) {

@@ -34,6 +34,8 @@ final class WoodOut {
         if (!piece.crook().isZero()) length.accept("crook", piece.crook());
         if (!piece.edgeLoss().isZero()) length.accept("edgeLoss", piece.edgeLoss());
         if (!piece.endTrim().equals(EndTrim.NONE)) write(piece.endTrim());
+        if (piece.squareEnds() > 0) json.number("squareEnds", piece.squareEnds());
+        if (piece.testOnly()) json.text("only", "test");
         if (!piece.defects().isEmpty()) json.list("defects", piece.defects(), this::write);
         piece.price().ifPresent(price -> json.number("price", price));
     }

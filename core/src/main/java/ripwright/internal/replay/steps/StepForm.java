@@ -41,7 +41,7 @@ public final class StepForm {
     /** Crosscuts are made at one saw, rips and tests at the other; nothing is sawn in milling and measuring. */
     private void atItsSaw(Step step) {
         Optional<Step.Saw> due = switch (step.does()) {
-            case BREAKDOWN, BLANK, TRIM -> Optional.of(Step.Saw.CROSSCUT);
+            case BREAKDOWN, SQUARE, BLANK, TRIM -> Optional.of(Step.Saw.CROSSCUT);
             case STRAIGHTEN, TEST, RIP -> Optional.of(Step.Saw.RIP);
             case MILL, CHECK -> Optional.empty();
         };
@@ -61,7 +61,7 @@ public final class StepForm {
             case MILL, STRAIGHTEN -> section || testBlank;
             case TEST -> testBlank;
             case RIP -> section;
-            case CHECK, BLANK -> strip;
+            case CHECK, SQUARE, BLANK -> strip;
             case TRIM -> board || section || strip || offcut;
         };
         String due = switch (step.does()) {
@@ -69,7 +69,7 @@ public final class StepForm {
             case MILL, STRAIGHTEN -> "section or test blank";
             case TEST -> "test blank";
             case RIP -> "section";
-            case CHECK, BLANK -> "strip";
+            case CHECK, SQUARE, BLANK -> "strip";
             case TRIM -> "board, section, strip or offcut";
         };
         if (!right)
@@ -100,7 +100,7 @@ public final class StepForm {
 
     private void makesSomethingOrNothing(Step step) {
         boolean nothing = switch (step.does()) {
-            case MILL, STRAIGHTEN, TEST, CHECK -> true;
+            case MILL, STRAIGHTEN, TEST, CHECK, SQUARE -> true;
             case BREAKDOWN, RIP, BLANK, TRIM -> false;
         };
         if (nothing && !step.makes().isEmpty())

@@ -29,6 +29,27 @@ final class CrosscutWork {
         this.cells = cells;
     }
 
+    Block square(List<Step> steps) {
+        Table table = new Table(
+                "Ends to cut off square",
+                List.of(Table.tick(), Table.step(), Table.text("Strip"), Table.number(tape.column("Width"))),
+                steps.stream().map(this::square).toList());
+        List<String> notes =
+                List.of("Cut the rough marked end of each strip off square, as little as cleans it up and no end"
+                        + " trim or check stays on. Every length is measured from that end.");
+        return new Block("Before the first stop", "Square one end", notes, Optional.of(table));
+    }
+
+    private Group square(Step step) {
+        return new Group(List.of(List.of(
+                StepCells.tick(step, step.piece()),
+                cells.number(step),
+                Cell.text(step.piece()),
+                Cell.number(pieces.strip(step.piece())
+                        .map(strip -> tape.read(strip.strip().width()))
+                        .orElse("")))));
+    }
+
     Block stop(Run run, int turn, int of) {
         Length stop = run.steps().get(0).stop().orElse(Length.ZERO);
         String length = tape.full(stop);

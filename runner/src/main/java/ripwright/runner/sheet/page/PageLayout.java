@@ -65,6 +65,7 @@ public final class PageLayout {
                 case MILL -> rough.mill(run.steps());
                 case STRAIGHTEN -> rough.straighten(run.steps());
                 case RIP -> rips.block(run);
+                case SQUARE -> crosscuts.square(run.steps());
                 case STOP -> crosscuts.stop(run, stops.indexOf(run) + 1, stops.size());
                 case FIT -> crosscuts.fit(run.steps());
                 case TRIM -> crosscuts.trim(run.steps());

@@ -23,6 +23,8 @@ record Run(Work work, String key, List<Step> steps) {
         STRAIGHTEN,
         /** All that is done at one fence position. */
         RIP,
+        /** Squaring the ends of strips. */
+        SQUARE,
         /** All that is done at one stop. */
         STOP,
         /** Blanks cut one by one to the opening. */
@@ -63,6 +65,7 @@ record Run(Work work, String key, List<Step> steps) {
             case MILL -> new Place(Work.MILL, "");
             case STRAIGHTEN -> new Place(Work.STRAIGHTEN, "");
             case TEST, RIP, CHECK -> new Place(Work.RIP, step.setting().orElse(""));
+            case SQUARE -> new Place(Work.SQUARE, "");
             case BLANK ->
                 step.stop().map(stop -> new Place(Work.STOP, stop.toString())).orElse(new Place(Work.FIT, ""));
             case TRIM -> new Place(Work.TRIM, "");
