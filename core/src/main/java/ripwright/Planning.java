@@ -16,6 +16,7 @@ import ripwright.internal.model.Restriction;
 import ripwright.internal.search.Incumbent;
 import ripwright.internal.search.Search;
 import ripwright.internal.search.Workers;
+import ripwright.internal.sequence.SectionReach;
 import ripwright.internal.sequence.Sequencer;
 import ripwright.internal.sequence.Tidying;
 import ripwright.internal.testwood.NoTestWoodException;
@@ -146,11 +147,20 @@ final class Planning implements AutoCloseable {
     private Plan tidied(List<Layout> layouts, Money lowerBound) {
         Plan plan = new Sequencer(job, layouts, lowerBound).plan();
         if (clock.stopped()) return plan;
+        List<Layout> tidied = new Tidying(job, layouts).layouts();
+        plan = asGood(tidied, lowerBound, plan);
+        if (!job.breakdown().leavesOver()) return plan;
+        plan = asGood(new SectionReach(job, layouts).layouts(), lowerBound, plan);
+        return asGood(new Tidying(job, new SectionReach(job, tidied).layouts()).layouts(), lowerBound, plan);
+    }
+
+    /** The plan of those layouts, or that one where it is better. */
+    private Plan asGood(List<Layout> layouts, Money lowerBound, Plan than) {
         try {
-            Plan tidied = new Sequencer(job, new Tidying(job, layouts).layouts(), lowerBound).plan();
-            return asGood(tidied, plan) ? tidied : plan;
+            Plan plan = new Sequencer(job, layouts, lowerBound).plan();
+            return asGood(plan, than) ? plan : than;
         } catch (NoTestWoodException e) {
-            return plan;
+            return than;
         }
     }
 

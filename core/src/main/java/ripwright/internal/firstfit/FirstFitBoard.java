@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.TreeSet;
 import ripwright.bill.Part;
 import ripwright.internal.geometry.Layout;
+import ripwright.internal.geometry.SectionEnds;
 import ripwright.job.Job;
 import ripwright.measure.Length;
 import ripwright.stock.Board;
@@ -70,8 +71,9 @@ public final class FirstFitBoard {
     }
 
     private boolean intoNewSection(int part) {
-        long first = board.endTrim().near().nanometers();
-        long end = board.length().nanometers() - board.endTrim().far().nanometers();
+        SectionEnds ends = new SectionEnds(board, job, 0);
+        long first = ends.begin();
+        long end = ends.end();
         if (board.ripped()) return sections.isEmpty() && end > first && cut(part, first, end, Edge.LEFT);
         if (sections.size() == MOST_SECTIONS) return false;
         for (FirstFitSection section : sections)
@@ -79,8 +81,11 @@ public final class FirstFitBoard {
         long longest = job.saw().longestRip().orElse(Length.LONGEST).nanometers();
         long shortest = job.saw().shortestRip().orElse(Length.ZERO).nanometers();
         long needed = Math.max(job.parts().get(part).blankLength().nanometers(), shortest);
-        for (long from : starts(first))
-            for (long to : new long[] {Math.min(end, from + longest), from + needed}) {
+        for (long from : starts(first, ends))
+            for (long to : new long[] {
+                from + longest >= end ? end : ends.readingUpTo(from + longest),
+                Math.min(end, ends.sectionTo(ends.spanFrom(from) + needed))
+            }) {
                 if (to > end || to - from < needed || to - from > longest) continue;
                 if (cut(part, from, to, Edge.LEFT)) return true;
                 if (!board.tapered() && board.straightEdges() != 1 && cut(part, from, to, Edge.RIGHT)) return true;
@@ -96,10 +101,10 @@ public final class FirstFitBoard {
     }
 
     /** Where a section may start: as soon as it can, or behind a defect. */
-    private Iterable<Long> starts(long first) {
+    private Iterable<Long> starts(long first, SectionEnds ends) {
         TreeSet<Long> starts = new TreeSet<>(List.of(first));
         for (Defect defect : board.defects())
-            starts.add(Math.max(first, defect.to().nanometers()));
+            starts.add(Math.max(first, ends.sectionFrom(defect.to().nanometers())));
         return starts;
     }
 }

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.OptionalLong;
 import ripwright.bill.Part;
 import ripwright.internal.geometry.Layout;
+import ripwright.internal.geometry.SectionEnds;
 import ripwright.job.Job;
 import ripwright.measure.Length;
 import ripwright.stock.Board;
@@ -20,6 +21,8 @@ final class FirstFitSection {
     private final long from;
     private final long to;
     private final Edge edge;
+    private final long start; // of the span its blanks may lie in
+    private final long end;
     private final List<FirstFitStrip> strips = new ArrayList<>();
 
     /** A strip being filled. */
@@ -31,6 +34,9 @@ final class FirstFitSection {
         this.from = from;
         this.to = to;
         this.edge = edge;
+        SectionEnds ends = new SectionEnds(board, job, 0);
+        start = ends.spanFrom(from);
+        end = ends.spanTo(to);
     }
 
     /** The same again, to try something with. */
@@ -89,13 +95,13 @@ final class FirstFitSection {
 
     /** Where a blank first fits: at the strip's start, a kerf behind another blank, or just behind a defect. */
     private OptionalLong firstClear(Part part, FirstFitStrip strip) {
-        List<Long> places = new ArrayList<>(List.of(from));
+        List<Long> places = new ArrayList<>(List.of(start));
         for (Layout.Blank blank : strip.blanks)
             places.add(blank.from()
                     + length(blank.part())
                     + job.saw().crosscutKerf().nanometers());
         for (Defect defect : board.defects())
-            places.add(Math.max(from, defect.to().nanometers()));
+            places.add(Math.max(start, defect.to().nanometers()));
         return places.stream()
                 .mapToLong(Long::longValue)
                 .sorted()
@@ -105,11 +111,11 @@ final class FirstFitSection {
 
     private boolean clear(Part part, FirstFitStrip strip, long x) {
         long kerf = job.saw().crosscutKerf().nanometers();
-        long end = x + part.blankLength().nanometers();
-        if (end > to) return false;
+        long stop = x + part.blankLength().nanometers();
+        if (stop > end) return false;
         for (Layout.Blank other : strip.blanks) {
             boolean before = other.from() + length(other.part()) + kerf <= x;
-            boolean behind = end + kerf <= other.from();
+            boolean behind = stop + kerf <= other.from();
             if (!before && !behind) return false;
             Part neighbor = job.parts().get(other.part());
             if (before && small(neighbor) && !small(part)) return false;
@@ -119,7 +125,7 @@ final class FirstFitSection {
             boolean bars = defect.blocks() == Defect.Blocks.ALL || part.face() == Part.Face.SHOW;
             if (bars
                     && x < defect.to().nanometers()
-                    && end > defect.from().nanometers()
+                    && stop > defect.from().nanometers()
                     && strip.left < defect.right().nanometers()
                     && strip.left + strip.width > defect.left().nanometers()) return false;
         }

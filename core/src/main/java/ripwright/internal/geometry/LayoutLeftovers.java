@@ -78,15 +78,20 @@ public final class LayoutLeftovers {
             found.add(new Leftover(Leftover.Of.STRIP, section, index, whole, true, true));
             return;
         }
+        boolean squared = job.breakdown().leavesOver();
         long from = whole.from();
         for (Layout.Blank blank : strip.blanks()) {
             long to = blank.from() - crosscutKerf;
             boolean first = from == whole.from();
-            if (to > from)
-                found.add(new Leftover(Leftover.Of.STRIP, section, index, whole.span(from, to), first, false));
+            if (to > from) {
+                Piece piece = whole.span(from, to).squared(squared && !first, squared);
+                found.add(new Leftover(Leftover.Of.STRIP, section, index, piece, first, false));
+            }
             from = blank.from() + job.parts().get(blank.part()).blankLength().nanometers() + crosscutKerf;
         }
-        if (whole.to() > from)
-            found.add(new Leftover(Leftover.Of.STRIP, section, index, whole.span(from, whole.to()), false, true));
+        if (whole.to() > from) {
+            Piece piece = whole.span(from, whole.to()).squared(squared, false);
+            found.add(new Leftover(Leftover.Of.STRIP, section, index, piece, false, true));
+        }
     }
 }

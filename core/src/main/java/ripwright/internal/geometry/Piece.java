@@ -16,6 +16,8 @@ import ripwright.stock.EndTrim;
  * @param leftStraight whether its left edge is straight
  * @param rightStraight whether its right edge is straight
  * @param milled whether it has been milled to the board's finished thickness
+ * @param nearSquare whether its near end is sawn square
+ * @param farSquare whether its far end is
  */
 public record Piece(
         Board board,
@@ -25,10 +27,35 @@ public record Piece(
         OptionalLong right,
         boolean leftStraight,
         boolean rightStraight,
-        boolean milled) {
+        boolean milled,
+        boolean nearSquare,
+        boolean farSquare) {
     /** Refuses a piece without length. */
     public Piece {
         if (to <= from) throw new IllegalArgumentException("The piece ends at " + to + " nm, not beyond " + from + ".");
+    }
+
+    /** A piece of which no end is square but those that are the board's own and square. */
+    public Piece(
+            Board board,
+            long from,
+            long to,
+            long left,
+            OptionalLong right,
+            boolean leftStraight,
+            boolean rightStraight,
+            boolean milled) {
+        this(
+                board,
+                from,
+                to,
+                left,
+                right,
+                leftStraight,
+                rightStraight,
+                milled,
+                from == 0 && board.squareEnds() >= 1,
+                to == board.length().nanometers() && board.squareEnds() == 2);
     }
 
     /** A length of {@code board} over its full width, not milled. */
@@ -40,7 +67,38 @@ public record Piece(
 
     /** The part of it that lies between two places along the grain, as wide as it is. */
     public Piece span(long start, long end) {
-        return new Piece(board, start, end, left, right, leftStraight, rightStraight, milled);
+        return new Piece(
+                board,
+                start,
+                end,
+                left,
+                right,
+                leftStraight,
+                rightStraight,
+                milled,
+                start == from && nearSquare,
+                end == to && farSquare);
+    }
+
+    /** The same with those ends sawn square too. */
+    Piece squared(boolean near, boolean far) {
+        return new Piece(
+                board,
+                from,
+                to,
+                left,
+                right,
+                leftStraight,
+                rightStraight,
+                milled,
+                nearSquare || near,
+                farSquare || far);
+    }
+
+    /** How many of its ends are square as the rack counts them, turned where only the far one is; needs two straight edges. */
+    int squareEnds() {
+        if (!leftStraight || !rightStraight) return 0;
+        return (nearSquare ? 1 : 0) + (farSquare ? 1 : 0);
     }
 
     /** How long it is along the grain. */

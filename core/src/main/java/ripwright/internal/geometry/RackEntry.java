@@ -11,7 +11,8 @@ import ripwright.stock.History;
 
 /**
  * Writes a piece up as a board in its own frame, the way the rack will have it: as it lay in its board, but turned end
- * for end when only its right edge is straight, so that the straight edge is the left one.
+ * for end when only its right edge is straight, so that the straight edge is the left one, or when only its far end is square,
+ * so that the square end is the marked one.
  */
 public final class RackEntry {
     private final Piece piece;
@@ -35,8 +36,19 @@ public final class RackEntry {
         Board clear = clear(id);
         List<Defect> defects = new ArrayList<>();
         for (Defect defect : original.defects()) clipped(defect, clear).ifPresent(defects::add);
-        if (piece.rightStraight() && !piece.leftStraight()) defects.replaceAll(defect -> turned(defect, clear));
-        return clear.toBuilder().defects(defects).build();
+        if (!turned()) return clear.toBuilder().defects(defects).build();
+        defects.replaceAll(defect -> turned(defect, clear));
+        return clear.toBuilder()
+                .width(clear.widthAtFarEnd(), clear.width())
+                .endTrim(clear.endTrim().far(), clear.endTrim().near())
+                .squareEnds(piece.squareEnds())
+                .defects(defects)
+                .build();
+    }
+
+    private boolean turned() {
+        boolean onlyRight = piece.rightStraight() && !piece.leftStraight();
+        return onlyRight || (piece.squareEnds() == 1 && piece.farSquare());
     }
 
     private Board clear(String id) {
@@ -50,6 +62,7 @@ public final class RackEntry {
                 .rough(piece.thickness(), original.millsTo())
                 .edges(straightEdges, straight ? Length.ZERO : original.edgeLoss(), new Length(crook))
                 .endTrim(piece.endTrim().near(), piece.endTrim().far())
+                .squareEnds(turned() ? 0 : piece.squareEnds())
                 .build();
     }
 
@@ -66,13 +79,15 @@ public final class RackEntry {
                 new Length(from), new Length(to), new Length(left), new Length(right), defect.kind(), defect.blocks()));
     }
 
-    /** Only the wood beside a section's strips is ever turned: it is as wide everywhere, and has no raw end to trim. */
+    /** The wood beside a section's strips is as wide everywhere when it is turned; of a tapered piece the widest place counts. */
     private static Defect turned(Defect defect, Board clear) {
+        Length width = clear.widthAt(defect.from()).max(clear.widthAt(defect.to()));
+        Length narrow = clear.widthAt(defect.from()).min(clear.widthAt(defect.to()));
         return new Defect(
                 clear.length().minus(defect.to()),
                 clear.length().minus(defect.from()),
-                clear.width().minus(defect.right()),
-                clear.width().minus(defect.left()),
+                narrow.exceeds(defect.right()) ? narrow.minus(defect.right()) : Length.ZERO,
+                width.minus(defect.left()),
                 defect.kind(),
                 defect.blocks());
     }

@@ -3,6 +3,7 @@ package ripwright.internal.model;
 import java.math.BigInteger;
 import java.math.RoundingMode;
 import ripwright.internal.geometry.BoardEdges;
+import ripwright.internal.geometry.SectionEnds;
 import ripwright.job.Job;
 import ripwright.measure.Length;
 import ripwright.stock.Board;
@@ -16,6 +17,8 @@ public final class BoardNumbers {
     public final long length;
     public final long from; // the near end trim
     public final long to; // where the far end trim begins, or what is withheld; may lie before from
+    public final long begin; // where a section may begin at the earliest: at from, or at the end when sections are left long
+    public final long end; // and end at the latest
     public final long widthNear;
     public final long widthFar;
     public final boolean ripped;
@@ -24,6 +27,7 @@ public final class BoardNumbers {
     public final long edgeLoss;
     public final long crook;
     private final BoardEdges edges;
+    private final SectionEnds ends;
     public final long[][] defects; // {from, to, left, right, 1 when it blocks all parts else 0}
     final boolean rough;
     final int thickness; // which of the job's it mills to, in rising order; beyond the 63rd they are not told apart
@@ -41,6 +45,9 @@ public final class BoardNumbers {
         length = board.length().nanometers();
         from = board.endTrim().near().nanometers();
         to = length - board.endTrim().far().nanometers() - restriction;
+        ends = new SectionEnds(board, job, restriction);
+        begin = ends.begin();
+        end = ends.end();
         widthNear = board.width().nanometers();
         widthFar = board.widthAtFarEnd().nanometers();
         ripped = board.ripped();
@@ -103,6 +110,36 @@ public final class BoardNumbers {
     /** Whether a section has to be straightened even when nothing more is given up. */
     public boolean mustStraighten(boolean left) {
         return !(left ? leftStraight : rightStraight);
+    }
+
+    /** Where the first blank of a section may begin that begins there. */
+    public long spanFrom(long from) {
+        return ends.spanFrom(from);
+    }
+
+    /** Where the last blank of a section may end that ends there. */
+    public long spanTo(long to) {
+        return ends.spanTo(to);
+    }
+
+    /** Where a section may begin whose first blank begins there: as late as its end may be cut. */
+    public long sectionFrom(long span) {
+        return ends.sectionFrom(span);
+    }
+
+    /** Where a section may end whose last blank ends there: as early as its end may be cut. */
+    public long sectionTo(long span) {
+        return ends.sectionTo(span);
+    }
+
+    /** The last place up to there at which a board may be cut into sections. */
+    public long readingUpTo(long place) {
+        return ends.readingUpTo(place);
+    }
+
+    /** The room for blanks in a board that is cut into one section. */
+    public long span() {
+        return spanTo(end) - spanFrom(begin);
     }
 
     /** The width left for strips and the kerfs between them. */

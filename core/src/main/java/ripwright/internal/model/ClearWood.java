@@ -28,16 +28,17 @@ public final class ClearWood {
     private final Map<Long, View> views = new HashMap<>();
     private final View clear;
 
+    /** Of a section from {@code start} to {@code end}: the wood in it that blanks may lie in. */
     public ClearWood(BoardNumbers board, long start, long end, boolean left) {
-        this.start = start;
-        this.end = end;
+        this.start = board.spanFrom(start);
+        this.end = board.spanTo(end);
         this.left = left;
         width = board.sectionWidth(start, end);
         List<long[]> inside = new ArrayList<>();
-        for (long[] defect : board.defects) if (defect[0] < end && defect[1] > start) inside.add(defect);
+        for (long[] defect : board.defects) if (defect[0] < this.end && defect[1] > this.start) inside.add(defect);
         if (inside.size() > Long.SIZE) inside = List.of(box(inside)); // a board that bad is taken as bad throughout
         defects = inside.toArray(long[][]::new);
-        clear = new View(0, List.of(new Interval(start, end)), List.of(new Interval(start, end)));
+        clear = new View(0, List.of(new Interval(this.start, this.end)), List.of(new Interval(this.start, this.end)));
         views.put(0L, clear);
     }
 

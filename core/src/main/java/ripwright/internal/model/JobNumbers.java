@@ -12,6 +12,7 @@ import java.util.Optional;
 import org.apache.commons.numbers.fraction.BigFraction;
 import ripwright.bill.Part;
 import ripwright.internal.geometry.Layout;
+import ripwright.internal.geometry.SectionEnds;
 import ripwright.job.Job;
 import ripwright.measure.BoardFeet;
 import ripwright.measure.Length;
@@ -34,6 +35,8 @@ public final class JobNumbers {
     public final int[][] partsOfWidth; // parts of widths[i], longest first
     public final long ripKerf;
     public final long crosscutKerf;
+    public final long over; // what each end of a section is left long by
+    public final long reading; // what sections are cut to whole multiples of then; 0 where they are not left long
     public final long longestRip;
     public final long shortestRip;
     public final long narrowestRip;
@@ -59,6 +62,8 @@ public final class JobNumbers {
         this.job = job;
         ripKerf = job.saw().ripKerf().nanometers();
         crosscutKerf = job.saw().crosscutKerf().nanometers();
+        over = job.breakdown().over().nanometers();
+        reading = SectionEnds.reading(job);
         longestRip = or(job.saw().longestRip(), Long.MAX_VALUE);
         shortestRip = or(job.saw().shortestRip(), 1);
         narrowestRip = or(job.saw().narrowestRip(), 0);

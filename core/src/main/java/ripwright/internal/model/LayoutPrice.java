@@ -21,7 +21,7 @@ public final class LayoutPrice {
         this.numbers = numbers;
         this.layout = layout;
         board = numbers.boards[layout.board()];
-        if (board.ripped) trims();
+        if (board.ripped) trims(layout.sections().get(0));
         else fullWidthPieces();
         for (Layout.Section section : layout.sections()) section(section);
     }
@@ -54,9 +54,9 @@ public final class LayoutPrice {
                 TestWoodFinder.of(numbers, layout));
     }
 
-    private void trims() {
-        if (!OnePlace.are(board.from, 0)) crosscuts++;
-        if (!OnePlace.are(board.to, board.length)) crosscuts++;
+    private void trims(Layout.Section section) {
+        if (!OnePlace.are(section.from(), 0)) crosscuts++;
+        if (!OnePlace.are(section.to(), board.length)) crosscuts++;
     }
 
     private void fullWidthPieces() {
@@ -78,13 +78,24 @@ public final class LayoutPrice {
 
     private void fullWidth(long from, long to) {
         if (to <= from) return;
-        long start = from == 0 ? Math.min(board.from, to) : from;
-        long end = to == board.length ? Math.max(board.to, start) : to;
+        long start = clearFrom(from, to);
+        long end = clearTo(start, to);
         if (end - start < numbers.keepLength) return;
         if (Math.min(board.widthAt(from), board.widthAt(to)) < numbers.keepWidth) return;
         double mean = (board.widthAt(start) + board.widthAt(end)) / 2.0;
         double area = (end - start) * mean - blockedArea(start, end, 0, Long.MAX_VALUE);
         salvage += area * board.salvageRate;
+    }
+
+    /** Raw end trim is no part of a leftover's worth. */
+    private long clearFrom(long from, long to) {
+        return from == 0 ? Math.min(board.from, to) : from;
+    }
+
+    private long clearTo(long start, long to) {
+        return to == board.length
+                ? Math.max(board.length - board.stock.endTrim().far().nanometers(), start)
+                : to;
     }
 
     private void section(Layout.Section section) {
@@ -104,11 +115,13 @@ public final class LayoutPrice {
     /** The piece beside the last strip, whose kerf is taken already at {@code y}. */
     private void beside(Layout.Section section, boolean left, long y, long width) {
         long rest = width - y;
-        long length = section.to() - section.from();
+        long start = clearFrom(section.from(), section.to());
+        long end = clearTo(start, section.to());
+        long length = end - start;
         if (rest < numbers.keepWidth || length < numbers.keepLength) return;
-        double taper = Math.abs(board.widthAt(section.from()) - board.widthAt(section.to())) / 2.0;
-        double area = (rest + taper) * length
-                - blockedArea(section.from(), section.to(), left ? y : 0, left ? Long.MAX_VALUE : width - y);
+        double mean = (board.widthAt(start) + board.widthAt(end)) / 2.0;
+        double area = (mean - width + rest) * length
+                - blockedArea(start, end, left ? y : 0, left ? Long.MAX_VALUE : width - y);
         salvage += area * board.milledSalvageRate;
     }
 
@@ -130,7 +143,9 @@ public final class LayoutPrice {
         }
     }
 
-    private void piece(Layout.Strip strip, long near, long from, long to) {
+    private void piece(Layout.Strip strip, long near, long start, long stop) {
+        long from = clearFrom(start, stop);
+        long to = clearTo(from, stop);
         if (to - from < numbers.keepLength || strip.width() < numbers.keepWidth) return;
         double area = (double) (to - from) * strip.width() - blockedArea(from, to, near, near + strip.width());
         salvage += area * board.milledSalvageRate;

@@ -37,7 +37,7 @@ public final class PartNumbers {
         return part.takes(board.stock.species())
                 && part.mayComeFrom(board.stock.id())
                 && part.thickness().equals(board.stock.millsTo())
-                && length <= board.to - board.from
+                && length <= board.span()
                 && (board.ripped ? width == board.widthNear : width <= Math.max(board.widthNear, board.widthFar));
     }
 }

@@ -68,7 +68,7 @@ public final class RippedStock {
     }
 
     private long room(BoardNumbers board) {
-        return board.to - board.from + numbers.crosscutKerf;
+        return board.span() + numbers.crosscutKerf;
     }
 
     /** Whether no board but these gives any of the parts. */
@@ -110,7 +110,7 @@ public final class RippedStock {
     }
 
     private static boolean clearStrip(BoardNumbers board) {
-        return board.ripped && board.defects.length == 0 && board.to > board.from;
+        return board.ripped && board.defects.length == 0 && board.span() > 0;
     }
 
     private static boolean fits(JobNumbers numbers, ItemTypes kinds, int partKind, int boardKind) {
@@ -204,15 +204,15 @@ public final class RippedStock {
                         .thenComparing(p -> p))
                 .toList();
         List<Layout.Blank> blanks = new ArrayList<>();
-        long x = numbers.boards[board].from;
+        BoardNumbers cut = numbers.boards[board];
+        long x = cut.spanFrom(cut.begin);
         for (int p : longestFirst) {
             blanks.add(new Layout.Blank(p, x));
             x += numbers.parts[p].length + numbers.crosscutKerf;
         }
-        BoardNumbers cut = numbers.boards[board];
         return new Layout(
                 board,
                 List.of(new Layout.Section(
-                        cut.from, cut.to, Edge.LEFT, 0, List.of(new Layout.Strip(cut.widthNear, blanks)))));
+                        cut.begin, cut.end, Edge.LEFT, 0, List.of(new Layout.Strip(cut.widthNear, blanks)))));
     }
 }

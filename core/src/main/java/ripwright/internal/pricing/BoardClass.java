@@ -46,6 +46,9 @@ public final class BoardClass {
     final int[][] blankTicks; // blankTicks[v][i]: along, with a kerf, of partKinds[v][i]
     final int shortest; // ticks of a section at least
     final int longest; // and at most
+    final int overTicks; // by which a section is longer than the span of its blanks, rounded down
+    final int leftOver; // the same rounded up: what a strip's leftover may have of it
+    final boolean squares; // whether every strip with blanks has one end cut off square, and none ends with its last blank
 
     private BoardClass(
             JobNumbers numbers, ItemTypes kinds, ScaledMoney coins, ScaledLabor charges, List<Integer> boardKinds) {
@@ -85,7 +88,12 @@ public final class BoardClass {
         boolean measured = Arrays.stream(sizes(kinds)).allMatch(size -> size % lengthTick == 0);
         unseenInStrip = nothing + (measured ? 0 : mostBlanks());
         unseenInBoard = nothing + (spill == 0 ? 0 : MOST_SECTIONS);
-        shortest = (int) Math.min(Integer.MAX_VALUE / 2, (numbers.shortestRip + kerf) / lengthTick);
+        long rawEnds = Arrays.stream(boards).mapToLong(this::rawEnds).max().orElseThrow();
+        shortest = (int) Math.min(
+                Integer.MAX_VALUE / 2, (Math.max(1, numbers.shortestRip - rawEnds) + kerf) / lengthTick);
+        overTicks = (int) (2 * numbers.over / lengthTick);
+        squares = numbers.over > 0 && Arrays.stream(boards).allMatch(board -> board.stock.squareEnds() == 0);
+        leftOver = Math.toIntExact(-Math.floorDiv(-2 * numbers.over, lengthTick));
         longest = numbers.longestRip >= longestRoom ? length : (int) ((numbers.longestRip + kerf) / lengthTick);
     }
 
@@ -94,7 +102,7 @@ public final class BoardClass {
         Map<Object, List<Integer>> alike = new LinkedHashMap<>();
         for (int k = 0; k < kinds.boards(); k++) {
             BoardNumbers board = numbers.boards[kinds.boardsOf(k)[0]];
-            if (board.to <= board.from) continue;
+            if (board.span() <= 0) continue;
             List<Integer> takes = new ArrayList<>();
             boolean any = false;
             for (int p = 0; p < kinds.parts(); p++) {
@@ -135,7 +143,19 @@ public final class BoardClass {
 
     /** The room a board has along the grain, a kerf included. */
     long room(BoardNumbers board) {
-        return board.to - board.from + numbers.crosscutKerf;
+        return board.span() + 2 * numbers.over + numbers.crosscutKerf;
+    }
+
+    /** By how much raw ends that stay on make a section longer than its span and what is left over at both ends. */
+    private long rawEnds(BoardNumbers board) {
+        if (numbers.over == 0) return 0;
+        return Math.max(0, board.spanFrom(board.begin) - board.begin - numbers.over)
+                + Math.max(0, board.end - board.spanTo(board.end) - numbers.over);
+    }
+
+    /** The ticks that blanks have in a strip of a section of {@code t} ticks, a kerf for each. */
+    int span(int t) {
+        return Math.max(0, t - overTicks);
     }
 
     private long[] sizes(ItemTypes kinds) {
@@ -162,7 +182,9 @@ public final class BoardClass {
         LongStream shortest = numbers.shortestRip > 1 ? LongStream.of(numbers.shortestRip + kerf) : LongStream.empty();
         LongStream longest =
                 numbers.longestRip < Long.MAX_VALUE ? LongStream.of(numbers.longestRip + kerf) : LongStream.empty();
-        return LongStream.concat(Arrays.stream(sizes(kinds)), LongStream.concat(shortest, longest))
+        LongStream over = numbers.over > 0 ? LongStream.of(numbers.over) : LongStream.empty();
+        return LongStream.concat(
+                        Arrays.stream(sizes(kinds)), LongStream.concat(over, LongStream.concat(shortest, longest)))
                 .toArray();
     }
 

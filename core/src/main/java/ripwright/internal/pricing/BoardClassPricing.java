@@ -114,7 +114,7 @@ public final class BoardClassPricing {
         List<Integer> blanks = Arrays.stream(source.blanks(rippedWidth[i], shapes[i].length))
                 .boxed()
                 .toList();
-        return List.of(new Pattern.Section(board.to - board.from, List.of(new Pattern.Strip(board.widthNear, blanks))));
+        return List.of(new Pattern.Section(board.span(), List.of(new Pattern.Strip(board.widthNear, blanks))));
     }
 
     /** A layout of board {@code i} that gives just these blanks; {@link PricingProblem.Given} says what it is. */
@@ -124,7 +124,7 @@ public final class BoardClassPricing {
             if (made[k] > 0 && !takes(k)) return new PricingProblem.Given(Optional.empty(), true);
         LayoutFeasibility holding = new LayoutFeasibility(wood, shapes[i], made, abort);
         Optional<List<Pattern.Section>> found = holding.find();
-        boolean sure = !holding.gaveUp() && !board.ripped && shapes[i].alike();
+        boolean sure = !holding.gaveUp() && !board.ripped && shapes[i].alike() && wood.numbers.over == 0;
         return new PricingProblem.Given(found.map(sections -> new Pattern(wood.boardKinds[i], 0, sections)), sure);
     }
 

@@ -38,8 +38,8 @@ public final class BoardProfile {
         known = new boolean[usable.length];
         always = alike ? reckonUsable(1) : 0;
         alwaysRoom = alike ? reckonRoom(always) : 0;
-        boolean nearTrim = !OnePlace.are(board.from, 0);
-        boolean farTrim = !OnePlace.are(board.to, board.length);
+        boolean nearTrim = !OnePlace.are(board.begin, 0);
+        boolean farTrim = !OnePlace.are(board.end, board.length);
         int trims = (nearTrim ? 1 : 0) + (farTrim ? 1 : 0);
         trimming = trims * charges.crosscut();
         flush = (1 - trims) * charges.crosscut();
@@ -68,9 +68,10 @@ public final class BoardProfile {
 
     private long sectionWidth(long s) {
         if (!board.tapered()) return board.widthNear;
+        if (board.stock.squareEnds() > 0) return Math.max(board.widthNear, board.widthFar);
         boolean nearWider = board.widthNear > board.widthFar;
-        long from = nearWider ? board.from : Math.max(board.from, board.to - s);
-        long to = nearWider ? Math.min(board.to, board.from + s) : board.to;
+        long from = nearWider ? board.begin : Math.max(board.begin, board.end - s);
+        long to = nearWider ? Math.min(board.end, board.begin + s) : board.end;
         return board.sectionWidth(from, to);
     }
 

@@ -19,6 +19,7 @@ public final class EnumeratedStrips implements StripPricing {
     private static final int MOST_PAIRS = 2_000_000;
     private static final int MOST_PAIRS_FOR_EVERY_LENGTH = 800;
 
+    private final BoardClass wood;
     private final int[] kinds; // kinds[i]: part kind i
     private final Multisets choices;
     private final int strips; // of one section at most
@@ -41,6 +42,7 @@ public final class EnumeratedStrips implements StripPricing {
     private int levels; // for how many strips holding is filled at that length
 
     private EnumeratedStrips(BoardClass wood, int v, int[] copies, int strips, ScaledLabor charges) {
+        this.wood = wood;
         kinds = wood.partKinds[v];
         choices = new Multisets(copies);
         this.strips = strips;
@@ -142,11 +144,16 @@ public final class EnumeratedStrips implements StripPricing {
     }
 
     @Override
-    public long best(int strips, int t) {
+    public long best(int strips, int section) {
+        int t = wood.span(section);
         if (!endsCount) {
             int m = holds(strips, t);
             return m < 0 ? 0 : worth[m];
         }
+        return most(strips, t);
+    }
+
+    private long most(int strips, int t) {
         hold(strips, t);
         long most = NONE;
         for (long worth : holding[strips - 1]) most = Math.max(most, worth);
@@ -164,7 +171,8 @@ public final class EnumeratedStrips implements StripPricing {
     public void markRises(boolean[] marks) {
         if (endsCount) Arrays.fill(marks, true);
         for (int k = 0; k < fits.length; k++)
-            for (int i = 0; i < rises[k] && steps[k][i] < marks.length; i++) marks[steps[k][i]] = true;
+            for (int i = 0; i < rises[k] && steps[k][i] + wood.overTicks < marks.length; i++)
+                marks[steps[k][i] + wood.overTicks] = true;
     }
 
     private void hold(int strips, int t) {
@@ -188,13 +196,15 @@ public final class EnumeratedStrips implements StripPricing {
 
     private long ofOne(int m, int t) {
         if (ticks[m] > t || worth[m] == NONE) return NONE;
-        long end = t - ticks[m] <= unseenInStrip ? crosscut : 0;
-        if (endRate > 0 && t - ticks[m] >= keepTicks) end = Math.max(end, endRate * (t - ticks[m]) + endExtra);
-        return worth[m] + end;
+        long end = !wood.squares && t - ticks[m] <= unseenInStrip ? crosscut : 0;
+        int rest = t + wood.leftOver - ticks[m];
+        if (endRate > 0 && rest >= keepTicks) end = Math.max(end, endRate * rest + endExtra);
+        return worth[m] + end - (wood.squares && ticks[m] > 0 ? crosscut : 0);
     }
 
     @Override
-    public List<int[]> blanks(int strips, int t) {
+    public List<int[]> blanks(int strips, int section) {
+        int t = wood.span(section);
         int m = endsCount ? held(strips, t) : Math.max(0, holds(strips, t));
         List<int[]> all = new ArrayList<>();
         for (int k = strips - 1; k > 0; k--) {
@@ -207,7 +217,7 @@ public final class EnumeratedStrips implements StripPricing {
     }
 
     private int held(int strips, int t) {
-        long most = best(strips, t);
+        long most = most(strips, t);
         int m = 0;
         while (holding[strips - 1][m] != most) m++;
         return m;

@@ -55,15 +55,20 @@ public final class KnapsackStrips implements StripPricing {
         long any = 0; // of the best blanks in at most t ticks, none at all included
         long leaving = NONE; // the same, what they take from the leftover taken off
         for (int t = 0; t <= wood.length; t++) {
-            any = Math.max(any, exact[t]);
-            long strip = Math.max(any, endingWith(t, any) + crosscut);
-            int x = t - wood.keepTicks;
+            any = Math.max(any, squared(t));
+            long strip = wood.squares ? any : Math.max(any, endingWith(t, any) + crosscut);
+            int x = Math.min(t, t + wood.leftOver - wood.keepTicks);
             if (endRate > 0 && x >= 0) {
-                leaving = Math.max(leaving, exact[x] - endRate * x);
-                strip = Math.max(strip, leaving + endRate * t + endExtra);
+                leaving = Math.max(leaving, squared(x) - endRate * x);
+                strip = Math.max(strip, leaving + endRate * (t + wood.leftOver) + endExtra);
             }
             best[t] = strip + specks;
         }
+    }
+
+    /** The worth of the best blanks that take exactly {@code t} ticks, the cut that squares their strip paid; or NONE. */
+    private long squared(int t) {
+        return wood.squares && t > 0 && exact[t] != NONE ? exact[t] - crosscut : exact[t];
     }
 
     /** The worth of the best blanks that end with a strip of {@code t} ticks; at most {@code any}. */
@@ -81,23 +86,23 @@ public final class KnapsackStrips implements StripPricing {
 
     @Override
     public long best(int strips, int t) {
-        return strips * best[t];
+        return strips * best[wood.span(t)];
     }
 
     @Override
     public List<int[]> blanks(int strips, int t) {
-        return Collections.nCopies(strips, blanks(t));
+        return Collections.nCopies(strips, blanks(wood.span(t)));
     }
 
     private int[] blanks(int t) {
         long worth = best[t] - specks;
         int x = t;
-        while (x > 0 && t - x < wood.unseenInStrip && exact[x] + crosscut != worth) x--;
-        if (exact[x] + crosscut != worth) {
+        while (!wood.squares && x > 0 && t - x < wood.unseenInStrip && exact[x] + crosscut != worth) x--;
+        if (wood.squares || exact[x] + crosscut != worth) {
             x = t;
-            while (x > 0 && exact[x] != worth) {
-                boolean leaves = endRate > 0 && t - x >= wood.keepTicks;
-                if (leaves && exact[x] + endRate * (t - x) + endExtra == worth) break;
+            while (x > 0 && squared(x) != worth) {
+                boolean leaves = endRate > 0 && t + wood.leftOver - x >= wood.keepTicks;
+                if (leaves && squared(x) + endRate * (t + wood.leftOver - x) + endExtra == worth) break;
                 x--;
             }
         }
@@ -106,6 +111,6 @@ public final class KnapsackStrips implements StripPricing {
 
     @Override
     public void markRises(boolean[] rises) {
-        for (int t = 1; t < rises.length; t++) rises[t] |= best[t] > best[t - 1];
+        for (int t = 1; t < rises.length; t++) rises[t] |= best[wood.span(t)] > best[wood.span(t - 1)];
     }
 }

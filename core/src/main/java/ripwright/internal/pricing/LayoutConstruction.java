@@ -122,7 +122,10 @@ public final class LayoutConstruction {
 
     private Optional<PricedLayout> best() {
         if (sections.isEmpty()) return Optional.empty();
-        if (board.ripped) return placed(List.of(board.to - board.from));
+        if (board.ripped) {
+            Layout.Section whole = section(sections.get(0), board.begin, board.end);
+            return fits(whole) ? Optional.of(priced(List.of(whole))) : Optional.empty();
+        }
         List<Long> shortest = sections.stream()
                 .map(section -> Math.max(section.content(numbers), numbers.shortestRip))
                 .toList();
@@ -131,47 +134,51 @@ public final class LayoutConstruction {
             sketched.add(Math.max(
                     shortest.get(i),
                     Math.min(numbers.longestRip, sections.get(i).length())));
-        Optional<PricedLayout> a = placed(shortest);
-        Optional<PricedLayout> b = sketched.equals(shortest) ? a : placed(sketched);
-        Optional<PricedLayout> c = placed(toTheEnd(shortest));
+        Optional<PricedLayout> a = placed(shortest, false);
+        Optional<PricedLayout> b = sketched.equals(shortest) ? a : placed(sketched, false);
+        Optional<PricedLayout> c = placed(shortest, true);
         return Collections.<Optional<PricedLayout>>max(
                 List.of(a, b, c),
                 Comparator.comparing(l -> l.map(layout -> -layout.net()).orElse(Long.MIN_VALUE)));
     }
 
-    /** Those lengths, the last drawn out to the end of the board. */
-    private List<Long> toTheEnd(List<Long> lengths) {
-        List<Long> all = new ArrayList<>(lengths);
-        int last = all.size() - 1;
-        long before = 0;
-        for (int i = 0; i < last; i++) before += lengths.get(i) + numbers.crosscutKerf;
-        long rest = board.to - board.from - before;
-        all.set(last, Math.max(lengths.get(last), Math.min(numbers.longestRip, rest)));
-        return all;
-    }
-
-    private Optional<PricedLayout> placed(List<Long> lengths) {
+    /**
+     * Sections with spans of those lengths, one behind the other from the wider end.
+     *
+     * @param toTheEnd whether the last is drawn out to the end of the board, as far as it may be ripped so long
+     */
+    private Optional<PricedLayout> placed(List<Long> spans, boolean toTheEnd) {
         boolean fromFar = board.widthFar > board.widthNear;
-        long x = board.from;
+        long near = board.begin;
+        long far = board.end;
         List<Layout.Section> cut = new ArrayList<>();
-        for (int i = 0; i < lengths.size(); i++) {
-            long end = x + lengths.get(i);
-            if (end > board.to || lengths.get(i) > numbers.longestRip) return Optional.empty();
-            long from = fromFar ? board.to - (end - board.from) : x;
-            Layout.Section section = section(sections.get(i), from, from + lengths.get(i));
-            if (!fits(section)) return Optional.empty();
+        for (int i = 0; i < spans.size(); i++) {
+            boolean all = toTheEnd && i == spans.size() - 1;
+            long room = board.spanTo(far) - board.spanFrom(near);
+            long span = all ? Math.max(spans.get(i), Math.min(numbers.longestRip, room)) : spans.get(i);
+            if (span > room) return Optional.empty();
+            boolean whole = all && span == room;
+            long from = !fromFar || whole ? near : Math.max(near, board.sectionFrom(board.spanTo(far) - span));
+            long to = fromFar || whole ? far : Math.min(far, board.sectionTo(board.spanFrom(near) + span));
+            Layout.Section section = section(sections.get(i), from, to);
+            if (to - from > numbers.longestRip || !fits(section)) return Optional.empty();
             cut.add(section);
-            x = end + numbers.crosscutKerf;
+            if (fromFar) far = board.readingUpTo(from - numbers.crosscutKerf);
+            else near = to + numbers.crosscutKerf;
         }
         if (fromFar) Collections.reverse(cut);
-        return Optional.of(LayoutPrice.of(numbers, new Layout(board.index, cut)));
+        return Optional.of(priced(cut));
+    }
+
+    private PricedLayout priced(List<Layout.Section> cut) {
+        return LayoutPrice.of(numbers, new Layout(board.index, cut));
     }
 
     private Layout.Section section(Filled filled, long from, long to) {
         List<Layout.Strip> strips = new ArrayList<>();
         for (Row row : filled.rows) {
             List<Layout.Blank> blanks = new ArrayList<>();
-            long x = from;
+            long x = board.spanFrom(from);
             for (int part : row.parts) {
                 blanks.add(new Layout.Blank(part, x));
                 x += numbers.parts[part].length + numbers.crosscutKerf;

@@ -114,12 +114,13 @@ public final class LayoutFeasibility {
 
     private int[] candidates() {
         TreeSet<Integer> all = new TreeSet<>();
-        for (Width width : widths) for (int t : width.ticks) if (t > 0) all.add(Math.max(t, wood.shortest));
+        for (Width width : widths)
+            for (int t : width.ticks) if (t > 0) all.add(Math.max(t + wood.overTicks, wood.shortest));
         return all.stream().mapToInt(t -> t).filter(t -> t <= wood.longest).toArray();
     }
 
     private boolean tried(int... lengths) {
-        this.lengths = lengths;
+        this.lengths = Arrays.stream(lengths).map(wood::span).toArray();
         long[] room = new long[lengths.length];
         for (int s = 0; s < room.length; s++) {
             room[s] = shape.usable(lengths[s]) + wood.numbers.ripKerf;

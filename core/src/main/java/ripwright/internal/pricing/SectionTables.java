@@ -59,6 +59,6 @@ public final class SectionTables {
             for (int[] blanks : strips[v].blanks(many[v], t))
                 cut.add(new Pattern.Strip(width, Arrays.stream(blanks).boxed().toList()));
         }
-        return new Pattern.Section(t * wood.lengthTick - wood.numbers.crosscutKerf, cut);
+        return new Pattern.Section(t * wood.lengthTick - wood.numbers.crosscutKerf - 2 * wood.numbers.over, cut);
     }
 }

@@ -73,40 +73,59 @@ public final class BoardRecreate {
     }
 
     private List<Layout.Section> sections(BoardNumbers board, BlankPool pool, RandomGenerator random) {
-        if (board.to <= board.from) return List.of();
+        if (board.span() <= 0) return List.of();
         if (board.ripped) return ripped(board, pool, random);
         BlankPool rest = pool.copy();
         boolean fromFar = (board.tapered() || board.defects.length > 0) && random.nextBoolean();
-        int most = sectionCount(board, random);
+        int mostSections = sectionCount(board, random);
         List<Layout.Section> sections = new ArrayList<>();
-        long near = board.from;
-        long far = board.to;
+        long near = board.begin;
+        long far = board.end;
         if (board.defects.length > 0 && random.nextInt(6) == 0) {
             long[] defect = board.defects[random.nextInt(board.defects.length)];
-            if (fromFar) far = Math.min(far, defect[0]);
-            else near = Math.max(near, defect[1]);
+            if (fromFar) far = Math.min(far, board.sectionTo(defect[0]));
+            else near = Math.max(near, board.sectionFrom(defect[1]));
         }
-        while (sections.size() < most && far - near >= Math.max(1, numbers.shortestRip)) {
-            long length = sectionLength(board, far - near, most - sections.size(), rest, random);
+        while (sections.size() < mostSections && far - near >= Math.max(1, numbers.shortestRip)) {
+            long room = board.spanTo(far) - board.spanFrom(near);
+            if (room <= 0) break;
+            long most = Math.min(room, numbers.longestRip - ends(board, near, far, fromFar));
+            long length = sectionLength(board, room, most, mostSections - sections.size(), rest, random);
             if (length <= 0) break;
-            long from = fromFar ? far - length : near;
-            SectionFill.Filled filled =
-                    sectionFill.fill(board, from, from + length, leftEdge(board, random), rest, random);
+            long from = fromFar ? sectionFrom(board, board.spanTo(far) - length, near) : near;
+            long to = fromFar ? far : sectionTo(board, board.spanFrom(near) + length, far);
+            SectionFill.Filled filled = sectionFill.fill(board, from, to, leftEdge(board, random), rest, random);
             if (filled == null) break;
             for (Layout.Strip strip : filled.section().strips())
                 for (Layout.Blank blank : strip.blanks()) rest.left[blank.part()]--;
-            boolean more = sections.size() + 1 < most;
+            boolean more = sections.size() + 1 < mostSections;
             Layout.Section section = more ? shrunk(board, filled.section(), !fromFar, fromFar) : filled.section();
             sections.add(section);
-            if (fromFar) far = section.from() - numbers.crosscutKerf;
+            if (fromFar) far = board.readingUpTo(section.from() - numbers.crosscutKerf);
             else near = section.to() + numbers.crosscutKerf;
         }
         if (fromFar) Collections.reverse(sections);
         return sections;
     }
 
+    /** How much longer a section may come out than the span of its blanks. */
+    private long ends(BoardNumbers board, long near, long far, boolean fromFar) {
+        if (numbers.over == 0) return 0;
+        long kept = fromFar ? far - board.spanTo(far) : board.spanFrom(near) - near;
+        return kept + Math.max(numbers.over, board.end - board.spanTo(board.end)) + numbers.reading;
+    }
+
+    /** Where a section begins whose first blank begins there; not before {@code near}. */
+    private static long sectionFrom(BoardNumbers board, long span, long near) {
+        return Math.max(near, board.sectionFrom(span));
+    }
+
+    private static long sectionTo(BoardNumbers board, long span, long far) {
+        return Math.min(far, board.sectionTo(span));
+    }
+
     private List<Layout.Section> ripped(BoardNumbers board, BlankPool pool, RandomGenerator random) {
-        SectionFill.Filled filled = sectionFill.fill(board, board.from, board.to, true, pool, random);
+        SectionFill.Filled filled = sectionFill.fill(board, board.begin, board.end, true, pool, random);
         return filled == null ? List.of() : List.of(filled.section());
     }
 
@@ -114,7 +133,7 @@ public final class BoardRecreate {
         int most = 1;
         double another = board.crook > 0 || board.tapered() || board.defects.length > 0 ? 0.6 : 0.4;
         while (most < MOST_SECTIONS && random.nextDouble() < another) most++;
-        long room = board.to - board.from;
+        long room = board.end - board.begin;
         for (int needed = 1; needed < MOST_SECTIONS; needed++)
             if (needed * numbers.longestRip < room && numbers.longestRip < room) most = Math.max(most, needed + 1);
         return most;
@@ -127,8 +146,7 @@ public final class BoardRecreate {
 
     /** All that is left, or the sum of a few blanks that may be cut from this board. */
     private long sectionLength(
-            BoardNumbers board, long room, int sectionsLeft, BlankPool pool, RandomGenerator random) {
-        long most = Math.min(room, numbers.longestRip);
+            BoardNumbers board, long room, long most, int sectionsLeft, BlankPool pool, RandomGenerator random) {
         boolean whole = (sectionsLeft == 1 && (most == room || random.nextInt(3) > 0)) || random.nextInt(12) == 0;
         if (whole) return most;
         return lengths.draw(board, room, most, pool, random);
@@ -142,7 +160,9 @@ public final class BoardRecreate {
         for (int i = 0; i < layout.sections().size(); i++) {
             for (int ends = 1; ends < 4; ends++) {
                 List<Layout.Section> sections = new ArrayList<>(best.layout().sections());
-                Layout.Section shorter = shrunk(board, sections.get(i), (ends & 1) != 0, (ends & 2) != 0);
+                boolean atFar = (ends & 1) != 0;
+                if (atFar && sharesCut(sections, i)) continue;
+                Layout.Section shorter = shrunk(board, sections.get(i), atFar, (ends & 2) != 0);
                 if (shorter.equals(sections.get(i))) continue;
                 sections.set(i, shorter);
                 PricedLayout other = LayoutPrice.of(numbers, new Layout(layout.board(), sections));
@@ -150,6 +170,13 @@ public final class BoardRecreate {
             }
         }
         return best;
+    }
+
+    /** Whether the next section begins where this one ends, at no reading of its own. */
+    private boolean sharesCut(List<Layout.Section> sections, int i) {
+        return numbers.over > 0
+                && i + 1 < sections.size()
+                && sections.get(i + 1).from() - sections.get(i).to() == numbers.crosscutKerf;
     }
 
     /** The section cut off where its strips have no blanks any more, as far as it may be ripped that short. */
@@ -162,13 +189,14 @@ public final class BoardRecreate {
                 last = Math.max(last, blank.from() + numbers.parts[blank.part()].length);
             }
         }
-        long from = atNear ? first : section.from();
-        long to = atFar ? last : section.to();
+        long from = atNear ? sectionFrom(board, first, section.from()) : section.from();
+        long to = atFar ? sectionTo(board, last, section.to()) : section.to();
         if (to - from < numbers.shortestRip) {
-            if (!atFar) from = Math.max(section.from(), to - numbers.shortestRip);
-            else to = Math.min(section.to(), from + numbers.shortestRip);
+            if (!atFar) from = Math.max(section.from(), board.readingUpTo(to - numbers.shortestRip));
+            else to = Math.min(section.to(), -board.readingUpTo(-from - numbers.shortestRip));
         }
-        if (to - from < numbers.shortestRip) from = Math.max(section.from(), to - numbers.shortestRip);
+        if (to - from < numbers.shortestRip)
+            from = Math.max(section.from(), board.readingUpTo(to - numbers.shortestRip));
         boolean left = section.referenceEdge() == Edge.LEFT;
         long least = board.referenceLoss(left, section.to() - section.from());
         boolean asLittleAsItMay = section.edgeLoss() == least && board.defects.length == 0;

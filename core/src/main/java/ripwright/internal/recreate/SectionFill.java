@@ -76,13 +76,14 @@ public final class SectionFill {
         long loss = board.referenceLoss(left, to - from);
         long usable = board.usableWidth(left, from, to);
         if (usable <= 0) return null;
+        long span = board.spanTo(to) - board.spanFrom(from);
         ClearWood wood = new ClearWood(board, from, to, left);
         int room = widths.mostIn(usable + numbers.ripKerf, mostStrips(usable) + 1);
         start(room, loss, wood, usable);
         List<Integer> order = new ArrayList<>();
         for (int w = 0; w < numbers.widths.length; w++) {
             if (numbers.widths[w] > usable) continue;
-            int[] offered = offered(w, board, to - from, usable, pool, random);
+            int[] offered = offered(w, board, span, usable, pool, random);
             if (offered.length == 0) continue;
             order.add(w);
             StripChain chain = new StripChain(numbers, lengths, stripFill, pool.worth, offered);

@@ -53,12 +53,12 @@ public final class SectionLengths {
         if (candidates.length == 0) return 0;
         if (random.nextInt(ONE_DRAW_OF) == 0) return sum(candidates, most, random);
         tabulate(candidates, pool, room);
-        long usable = board.usableWidth(true, board.from, board.from + most);
+        long usable = board.usableWidth(true, board.begin, board.begin + most);
         long best = most;
         double promise = -1;
         for (int i = 0; i < DRAWS; i++) {
             long length = sum(candidates, most, random);
-            double other = filled(length, usable) + filled(room - length - numbers.crosscutKerf, usable);
+            double other = filled(length, usable) + filled(room - length - numbers.crosscutKerf - 2 * numbers.over, usable);
             if (other <= promise) continue;
             promise = other;
             best = length;

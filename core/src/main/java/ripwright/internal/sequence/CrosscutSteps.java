@@ -6,8 +6,10 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import ripwright.bill.Part;
 import ripwright.internal.pieces.CutPieces;
 import ripwright.internal.pieces.SectionCut;
@@ -15,6 +17,7 @@ import ripwright.internal.pieces.StripCut;
 import ripwright.internal.testwood.TestPlan;
 import ripwright.job.Job;
 import ripwright.measure.Length;
+import ripwright.measure.OnePlace;
 import ripwright.plan.Blank;
 
 /**
@@ -55,6 +58,7 @@ public final class CrosscutSteps {
                                 .computeIfAbsent(strip, key -> new ArrayList<>())
                                 .add(blanks.get(i).id());
             }
+        if (job.breakdown().leavesOver()) square();
         stops.forEach((stop, strips) ->
                 strips.forEach((strip, blanks) -> steps.atStop(stop, strip.id(), withOffcuts(strip, blanks))));
         fitOneByOne(fitted);
@@ -62,17 +66,32 @@ public final class CrosscutSteps {
             if (!offcuts.of(strip.id()).isEmpty()) steps.trim(strip.id(), offcuts.of(strip.id()));
     }
 
+    /** Every strip whose first blank does not start at the strip's end. */
+    private void square() {
+        for (SectionCut section : cutting.sections())
+            for (StripCut strip : section.strips())
+                if (!strip.strip().blanks().isEmpty()
+                        && !OnePlace.are(
+                                strip.strip().blanks().get(0).from().nanometers(),
+                                section.section().from().nanometers())) steps.square(strip.id());
+    }
+
     private void fitOneByOne(List<FittedBlank> fitted) {
         Map<Part, Integer> place = new HashMap<>();
         for (Part part : job.parts()) place.put(part, place.size());
         fitted.sort(Comparator.comparing(
                 one -> place.getOrDefault(one.strip().parts().get(one.blank()), 0)));
+        Map<StripCut, Set<Integer>> toCome = new HashMap<>();
+        for (FittedBlank one : fitted)
+            toCome.computeIfAbsent(one.strip(), key -> new TreeSet<>()).add(one.blank());
         for (FittedBlank one : fitted) {
+            Set<Integer> later = toCome.getOrDefault(one.strip(), Set.of());
+            later.remove(one.blank());
             String id = one.strip().strip().blanks().get(one.blank()).id();
             steps.fitted(
                     one.strip().id(),
                     withOffcuts(one.strip(), List.of(id)),
-                    new SpareWood(job, tests, one.section(), one.strip(), one.blank()).length());
+                    new SpareWood(job, tests, one.section(), one.strip(), one.blank(), later).length());
         }
     }
 

@@ -43,6 +43,11 @@ public final class StepList {
         add(Optional.of(Step.Saw.CROSSCUT), Step.Does.TRIM, Optional.empty(), piece, makes);
     }
 
+    /** The end of a strip cut off where its first blank starts. */
+    void square(String strip) {
+        add(Optional.of(Step.Saw.CROSSCUT), Step.Does.SQUARE, Optional.empty(), strip, List.of());
+    }
+
     /** Blanks cut at a stop. */
     void atStop(Length stop, String strip, List<String> makes) {
         blank(Optional.of(stop), strip, makes, Optional.empty());

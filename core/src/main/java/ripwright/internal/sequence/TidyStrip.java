@@ -6,6 +6,7 @@ import java.util.List;
 import ripwright.bill.Part;
 import ripwright.internal.geometry.Layout;
 import ripwright.internal.geometry.Piece;
+import ripwright.internal.geometry.SectionEnds;
 import ripwright.job.Job;
 import ripwright.measure.Length;
 import ripwright.measure.OnePlace;
@@ -21,6 +22,9 @@ public final class TidyStrip {
     private final List<Integer> parts = new ArrayList<>();
     private final boolean movable;
     private final long kerf;
+    private final long start; // of the span blanks may lie in
+    private final long end;
+    private final long rest; // what lies behind that span and is not raw end to trim
 
     /** Which board it is of, by place in the job. */
     final int place;
@@ -40,6 +44,11 @@ public final class TidyStrip {
         section = layout.sections().get(sectionPlace);
         original = section.strips().get(stripPlace);
         kerf = job.saw().crosscutKerf().nanometers();
+        SectionEnds ends = new SectionEnds(board, job, 0);
+        start = ends.spanFrom(section.from());
+        end = ends.spanTo(section.to());
+        long clear = board.length().nanometers() - board.endTrim().far().nanometers();
+        rest = Math.max(0, Math.min(section.to(), clear) - end);
         for (Layout.Blank blank : original.blanks()) parts.add(blank.part());
         movable = !parts.isEmpty() && clear() && parts.stream().noneMatch(this::shorterThanAllowed);
     }
@@ -93,21 +102,22 @@ public final class TidyStrip {
 
     /** The free wood beside its blanks. */
     long gap() {
-        long gap = section.to() - section.from() - (parts.size() - 1) * kerf;
+        long gap = end - start - (parts.size() - 1) * kerf;
         for (int part : parts) gap -= part(part).blankLength().nanometers();
         return gap;
     }
 
     /** How long a leftover is that goes back to the rack; 0 when none does. */
     long kept() {
-        long left = gap() - kerf;
+        long left = gap() + rest - kerf;
         boolean kept = left >= job.keep().length().nanometers()
                 && original.width() >= job.keep().width().nanometers();
         return kept ? left : 0;
     }
 
     int crosscuts() {
-        return parts.size() - 1 + (OnePlace.are(gap(), 0) ? 0 : 1);
+        int first = OnePlace.are(start, section.from()) ? 0 : 1;
+        return first + parts.size() - 1 + (OnePlace.are(gap() + section.to() - end, 0) ? 0 : 1);
     }
 
     long fitted() {
@@ -116,6 +126,7 @@ public final class TidyStrip {
 
     /** Whether free wood between two fitted blanks serves both: it is no offcut and gives no test blank. */
     private boolean shared() {
+        if (job.breakdown().leavesOver()) return false;
         boolean tested = job.testRip().tries() > 0
                 && gap() - kerf >= job.testRip().length().nanometers();
         return kept() == 0 && !tested && fitted() > 1;
@@ -123,6 +134,7 @@ public final class TidyStrip {
 
     /** How many fitted blanks have the free wood beside them. */
     long spared() {
+        if (job.breakdown().leavesOver()) return kept() == 0 ? fitted() : 0;
         return shared() ? 2 : Math.min(1, fitted());
     }
 
@@ -150,13 +162,13 @@ public final class TidyStrip {
                 .thenComparing(part -> part(part).blankLength(), Comparator.reverseOrder())
                 .thenComparing(part -> part));
         List<Layout.Blank> blanks = new ArrayList<>();
-        long from = section.from();
+        long from = start;
         for (int i = 0; i < order.size(); i++) {
             boolean atFarEnd = shared() && i == order.size() - 1;
             long length = part(order.get(i)).blankLength().nanometers();
-            long start = atFarEnd ? section.to() - length : from;
-            blanks.add(new Layout.Blank(order.get(i), start));
-            from = start + length + kerf;
+            long at = atFarEnd ? section.to() - length : from;
+            blanks.add(new Layout.Blank(order.get(i), at));
+            from = at + length + kerf;
         }
         return new Layout.Strip(original.width(), blanks);
     }
