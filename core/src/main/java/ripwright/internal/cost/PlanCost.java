@@ -7,6 +7,7 @@ import ripwright.internal.geometry.Layout;
 import ripwright.internal.geometry.SawTime;
 import ripwright.internal.geometry.SawWork;
 import ripwright.internal.pieces.CutPieces;
+import ripwright.internal.pieces.RipSetting;
 import ripwright.internal.testwood.TestPlan;
 import ripwright.job.Job;
 import ripwright.measure.Money;
@@ -28,7 +29,9 @@ public final class PlanCost {
         SawWork work = new SawWork(0, 0, tests.crosscuts());
         for (Layout layout : layouts) work = work.plus(SawWork.of(job, layout));
         int settings = cutting.settings().size();
-        int tested = tests.blanks().isEmpty() ? 0 : settings;
+        int tested = tests.blanks().isEmpty()
+                ? 0
+                : (int) cutting.settings().stream().filter(RipSetting::tested).count();
         return time.minutes(work).add(time.settingMinutes(settings, tested));
     }
 

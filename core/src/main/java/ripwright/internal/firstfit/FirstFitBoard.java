@@ -67,7 +67,8 @@ public final class FirstFitBoard {
 
     private boolean suits(int number) {
         Part part = job.parts().get(number);
-        return part.thickness().equals(board.millsTo()) && part.takes(board.species()) && part.mayComeFrom(board.id());
+        return !board.testOnly()
+                && part.thickness().equals(board.millsTo()) && part.takes(board.species()) && part.mayComeFrom(board.id());
     }
 
     private boolean intoNewSection(int part) {

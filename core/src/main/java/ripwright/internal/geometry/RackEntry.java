@@ -63,6 +63,7 @@ public final class RackEntry {
                 .edges(straightEdges, straight ? Length.ZERO : original.edgeLoss(), new Length(crook))
                 .endTrim(piece.endTrim().near(), piece.endTrim().far())
                 .squareEnds(turned() ? 0 : piece.squareEnds())
+                .testOnly(original.testOnly())
                 .build();
     }
 

@@ -6,6 +6,8 @@ import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashMap;
+import java.util.Set;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -45,7 +47,9 @@ public final class JobNumbers {
     public final long keepWidth;
     public final double ripCost; // millionths for one rip
     public final double crosscutCost; // millionths for one crosscut
-    final double settingCost; // millionths for one rip setting, its tests included
+    private final double settingCost; // millionths for one rip setting, its test not included
+    private final Set<Long> untested = new HashSet<>(); // widths no part of which must be proved
+    private final double testCost; // and for its test
     public final int groups;
     final long testLength;
     final long mostTestBlanks; // that all settings together ever take
@@ -74,8 +78,8 @@ public final class JobNumbers {
         double perMinute = labor.perHour().doubleValue() / 60 * MONEY;
         ripCost = perMinute * labor.ripMinutes().doubleValue();
         crosscutCost = perMinute * labor.crosscutMinutes().doubleValue();
-        settingCost = perMinute * labor.settingMinutes().doubleValue()
-                + (job.testRip().tries() > 0 ? ripCost : 0);
+        settingCost = perMinute * labor.settingMinutes().doubleValue();
+        testCost = job.testRip().tries() > 0 ? ripCost : 0;
         widths = job.parts().stream()
                 .mapToLong(part -> -part.blankWidth().nanometers())
                 .distinct()
@@ -100,6 +104,8 @@ public final class JobNumbers {
                     .orElse(-1);
             parts[p] = new PartNumbers(p, part, group, feet[p], this, restriction);
         }
+        for (long width : widths)
+            if (Arrays.stream(parts).noneMatch(part -> part.width == width && part.tested)) untested.add(width);
         groups = groupNumbers.size();
         int tries = job.testRip().tries();
         testLength = job.testRip().length().nanometers();
@@ -191,9 +197,24 @@ public final class JobNumbers {
         return !labor && Arrays.stream(boards).noneMatch(board -> board.salvageRate > 0);
     }
 
-    /** What one rip setting costs, in millionths. */
+    /** What one rip setting costs, a test included, in millionths. */
     public long settingCost() {
-        return Math.round(settingCost);
+        return Math.round(settingCost + testCost);
+    }
+
+    /** What the rip setting for strips of that width costs, its test included where there is one, in millionths. */
+    public long settingCost(long width) {
+        return Math.round(settingCost + (tests(width) ? testCost : 0));
+    }
+
+    /** Whether strips of that width are tested: some part of it must be proved. */
+    public boolean tests(long width) {
+        return !untested.contains(width);
+    }
+
+    /** Whether strips of that width are tested whatever is made of them: every part of it must be proved. */
+    public boolean alwaysTests(long width) {
+        return Arrays.stream(parts).allMatch(part -> part.width != width || part.tested);
     }
 
     /** What the wood of one blank of that part costs on the boards it fits, on the average, in millionths. */

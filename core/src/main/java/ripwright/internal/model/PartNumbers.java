@@ -11,6 +11,7 @@ public final class PartNumbers {
     public final int count;
     public final boolean show;
     final boolean fitted;
+    final boolean tested; // whether its width must be proved
     public final int group; // its together group, or -1
     final long feet;
     public final boolean[] fits; // fits[b]: board b is of its wood and thickness, and wide and long enough
@@ -22,6 +23,7 @@ public final class PartNumbers {
         count = part.count();
         show = part.face() == Part.Face.SHOW;
         fitted = part.fitted();
+        tested = part.tested();
         this.group = group;
         this.feet = feet;
         int w = 0;
@@ -34,7 +36,8 @@ public final class PartNumbers {
     }
 
     private boolean fits(Part part, BoardNumbers board) {
-        return part.takes(board.stock.species())
+        return !board.stock.testOnly()
+                && part.takes(board.stock.species())
                 && part.mayComeFrom(board.stock.id())
                 && part.thickness().equals(board.stock.millsTo())
                 && length <= board.span()

@@ -15,12 +15,15 @@ import org.jspecify.annotations.Nullable;
 public final class TestWoodCost {
     private final JobNumbers numbers;
     private final int tries;
+    private final boolean[] proved; // proved[w]: whether strips of that width are tested
     private final TestWoodPieces[] whole; // whole[b]: of board b while nothing else is cut from it
 
     TestWoodCost(JobNumbers numbers, int tries) {
         this.numbers = numbers;
         this.tries = tries;
         whole = new TestWoodPieces[numbers.boards.length];
+        proved = new boolean[numbers.widths.length];
+        for (int w = 0; w < proved.length; w++) proved[w] = numbers.tests(numbers.widths[w]);
         if (tries > 0) for (int b = 0; b < whole.length; b++) whole[b] = TestWoodFinder.ofWhole(numbers, b);
     }
 
@@ -144,8 +147,8 @@ public final class TestWoodCost {
     private List<Need> needs(long[] thicknesses, int first) {
         List<Need> needs = new ArrayList<>();
         for (int w = 0; w < thicknesses.length; w++) {
-            if (thicknesses[w] == 0) continue;
             long width = numbers.widths[w];
+            if (thicknesses[w] == 0 || !proved[w]) continue;
             int there = 0;
             for (Need need : needs) {
                 if (there == tries) break;

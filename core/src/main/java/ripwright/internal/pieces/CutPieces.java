@@ -4,10 +4,12 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.NavigableSet;
 import java.util.Optional;
+import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.TreeSet;
@@ -98,6 +100,8 @@ public final class CutPieces {
     private void nameSettings(List<Layout> layouts) {
         SortedMap<Long, NavigableSet<Long>> thicknesses = new TreeMap<>(Comparator.reverseOrder());
         Map<Long, Integer> strips = new HashMap<>();
+        Set<Long> some = new HashSet<>(); // widths with a blank
+        Set<Long> tested = new HashSet<>(); // and with one whose width must be proved
         for (Layout layout : layouts) {
             Board board = job.board(layout.board());
             if (board.ripped()) continue;
@@ -107,11 +111,17 @@ public final class CutPieces {
                             .computeIfAbsent(strip.width(), width -> new TreeSet<>())
                             .add(board.millsTo().nanometers());
                     strips.merge(strip.width(), 1, Integer::sum);
+                    for (Layout.Blank blank : strip.blanks()) {
+                        some.add(strip.width());
+                        if (job.parts().get(blank.part()).tested()) tested.add(strip.width());
+                    }
                 }
         }
         thicknesses.forEach((width, those) -> {
             settingOfWidth.put(width, settings.size());
-            settings.add(new RipSetting(ids.next(PlanIds.Kind.SETTING), width, those, strips.getOrDefault(width, 0)));
+            boolean proved = tested.contains(width) || !some.contains(width);
+            settings.add(new RipSetting(
+                    ids.next(PlanIds.Kind.SETTING), width, those, strips.getOrDefault(width, 0), proved));
         });
     }
 

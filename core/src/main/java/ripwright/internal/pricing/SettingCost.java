@@ -17,11 +17,12 @@ public final class SettingCost {
 
     /** Reckons for a job. */
     public SettingCost(JobNumbers numbers, ItemTypes kinds, ScaledMoney coins) {
-        long setting = ScaledLabor.of(numbers, coins).setting();
+        ScaledLabor charges = ScaledLabor.of(numbers, coins);
         share = new long[kinds.parts()];
         long sum = 0;
         for (int w = 0; w < numbers.widths.length; w++) {
             if (!mustBeSet(numbers, w)) continue;
+            long setting = numbers.alwaysTests(numbers.widths[w]) ? charges.setting() : charges.untested();
             sum += setting;
             share(numbers, kinds, w, setting);
         }

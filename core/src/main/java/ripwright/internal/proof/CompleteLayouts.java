@@ -45,7 +45,7 @@ public record CompleteLayouts(List<PricedLayout> layouts, long coins) {
             net += layout.net() - layout.cost();
             for (long width : layout.widths()) widths.add(width);
         }
-        net += (double) widths.size() * demand.numbers.settingCost();
+        for (long width : widths) net += demand.numbers.settingCost(width);
         long coins = demand.coins.up(net);
         for (PricedLayout layout : layouts)
             coins += demand.coins.cost(layout.layout().board());

@@ -63,7 +63,7 @@ public final class CutConstraints implements ConstraintProvider {
                 .flattenLast(cut -> Arrays.stream(cut.cut().widths()).boxed().toList())
                 .groupBy(width -> width)
                 .join(SettingPrice.class)
-                .penalizeLong(HardSoftLongScore.ONE_SOFT, (width, price) -> price.millionths())
+                .penalizeLong(HardSoftLongScore.ONE_SOFT, (width, price) -> price.millionths(width))
                 .asConstraint("Rip settings");
     }
 

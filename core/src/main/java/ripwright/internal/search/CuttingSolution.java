@@ -51,7 +51,7 @@ public final class CuttingSolution {
         boards = new ArrayList<>();
         for (int b = 0; b < layouts.length; b++) boards.add(new BoardCut(b, rewards, layouts[b]));
         groups = groups(numbers.job().parts());
-        settingPrices = List.of(new SettingPrice(numbers.settingCost()));
+        settingPrices = List.of(new SettingPrice(numbers::settingCost));
         provingPrices = provingPrices(numbers);
         List<PricedLayout> known = new ArrayList<>();
         for (PricedLayout layout : layouts) if (layout != null) known.add(layout);

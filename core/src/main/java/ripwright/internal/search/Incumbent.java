@@ -37,7 +37,8 @@ public record Incumbent(@Nullable PricedLayout[] layouts, int unproved, long fee
             for (long width : layout.widths()) widths.add(width);
         }
         TestWoodCost.Cost proving = numbers.proving().of(layouts);
-        net += numbers.settingCost() * widths.size() + proving.millionths();
+        for (long width : widths) net += numbers.settingCost(width);
+        net += proving.millionths();
         return new Incumbent(layouts, proving.missing(), feet, net, blanks);
     }
 

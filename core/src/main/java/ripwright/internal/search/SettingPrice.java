@@ -1,8 +1,15 @@
 package ripwright.internal.search;
 
+import java.util.function.LongUnaryOperator;
+
 /**
- * What one rip setting costs.
+ * What rip settings cost.
  *
- * @param millionths of the currency, its tests included
+ * @param ofWidth what the setting for a width in nanometers costs, its test included where there is one, in millionths of the
+ *     currency
  */
-public record SettingPrice(long millionths) {}
+public record SettingPrice(LongUnaryOperator ofWidth) {
+    long millionths(long width) {
+        return ofWidth.applyAsLong(width);
+    }
+}

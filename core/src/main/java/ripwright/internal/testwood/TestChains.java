@@ -37,9 +37,9 @@ public final class TestChains {
     /** One order where no setting leaves a choice of thickness, else all, or each thickness first when they are many. */
     private List<List<Long>> orders() {
         NavigableSet<Long> all = new TreeSet<>();
-        for (RipSetting setting : settings) all.addAll(setting.thicknesses());
+        for (RipSetting setting : settings) if (setting.tested()) all.addAll(setting.thicknesses());
         List<Long> rising = List.copyOf(all);
-        if (settings.stream().allMatch(setting -> setting.thicknesses().size() == 1)) return List.of(rising);
+        if (settings.stream().allMatch(setting -> !setting.tested() || setting.thicknesses().size() == 1)) return List.of(rising);
         List<List<Long>> orders = new ArrayList<>();
         if (all.size() <= 4) {
             permute(new ArrayList<>(rising), 0, orders);
@@ -67,7 +67,8 @@ public final class TestChains {
     private List<TestChain> preferring(List<Long> order) {
         List<Open> open = new ArrayList<>();
         for (int i = 0; i < settings.size(); i++)
-            for (int n = 0; n < tries; n++) next(open, i, order).settings.add(i);
+            for (int n = 0; n < tries && settings.get(i).tested(); n++)
+                next(open, i, order).settings.add(i);
         return open.stream()
                 .map(chain -> new TestChain(chain.thickness, chain.settings))
                 .toList();

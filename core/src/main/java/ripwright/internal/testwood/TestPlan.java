@@ -31,7 +31,7 @@ public final class TestPlan {
     public TestPlan(Job job, List<Layout> layouts, CutPieces cutting, PlanIds ids) {
         this.job = job;
         this.settings = cutting.settings();
-        if (settings.isEmpty() || job.testRip().tries() == 0) return;
+        if (settings.stream().noneMatch(RipSetting::tested) || job.testRip().tries() == 0) return;
         for (TestWoodChoice.Taken one :
                 choose(new TestWoodPool(job, layouts, cutting)).taken()) {
             blanks.add(blank(one, ids));
@@ -100,7 +100,7 @@ public final class TestPlan {
 
     private TestWoodChoice.Answer choose(TestWoodPool pool) {
         if (pool.capacity() < job.testRip().tries())
-            throw noWood(new TestChain(settings.get(0).thicknesses().first(), List.of(0)));
+            throw noWood(firstTested());
         TestChains chains = new TestChains(settings, ripKerf(), job.testRip().tries());
         Optional<TestWoodChoice.Answer> best = Optional.empty();
         Optional<TestChain> stuck = Optional.empty();
@@ -112,6 +112,12 @@ public final class TestPlan {
         }
         Optional<TestChain> missing = stuck;
         return best.orElseThrow(() -> noWood(missing.orElseThrow()));
+    }
+
+    private TestChain firstTested() {
+        int first = 0;
+        while (!settings.get(first).tested()) first++;
+        return new TestChain(settings.get(first).thicknesses().first(), List.of(first));
     }
 
     private NoTestWoodException noWood(TestChain chain) {

@@ -61,14 +61,14 @@ public class CutConstraintsTest {
     @Test
     void two_boards_ripped_at_one_width_share_its_setting() {
         verifier.verifyThat(CutConstraints::ripSettings)
-                .given(new SettingPrice(5), cut(0, 10, 0), cut(1, 10, 0), whole(2))
+                .given(new SettingPrice(width -> 5), cut(0, 10, 0), cut(1, 10, 0), whole(2))
                 .penalizesBy(10); // two widths, 100 and 60
     }
 
     @Test
     void a_setting_without_a_price_is_free() {
         verifier.verifyThat(CutConstraints::ripSettings)
-                .given(new SettingPrice(0), cut(0, 10, 0))
+                .given(new SettingPrice(width -> 0), cut(0, 10, 0))
                 .penalizesBy(0);
     }
 

@@ -113,6 +113,6 @@ public class TestChainsTest {
 
     private static RipSetting setting(String width, Long... thicknesses) {
         List<Long> those = thicknesses.length == 0 ? List.of(INCH) : List.of(thicknesses);
-        return new RipSetting("R", nm(width), new TreeSet<>(those), 1);
+        return new RipSetting("R", nm(width), new TreeSet<>(those), 1, true);
     }
 }
