@@ -8,6 +8,7 @@ import ripwright.internal.replay.StepIndex;
 import ripwright.internal.replay.figures.BillRules;
 import ripwright.internal.replay.figures.FigureRules;
 import ripwright.internal.replay.layout.BlankRules;
+import ripwright.internal.replay.layout.ReadingRules;
 import ripwright.internal.replay.layout.SectionRules;
 import ripwright.internal.replay.layout.StripRules;
 import ripwright.internal.replay.leftovers.OffcutRules;
@@ -17,6 +18,7 @@ import ripwright.internal.replay.steps.MakingRules;
 import ripwright.internal.replay.steps.PreparingRules;
 import ripwright.internal.replay.steps.RipOrder;
 import ripwright.internal.replay.steps.SpareRule;
+import ripwright.internal.replay.steps.SquaringRules;
 import ripwright.internal.replay.steps.StepForm;
 import ripwright.internal.replay.steps.StopOrder;
 import ripwright.internal.replay.tests.FewestTestBlanks;
@@ -38,6 +40,7 @@ public final class Replay {
         ReplayIndex pieces = new ReplayIndex(job, plan);
         new IdRules(pieces, findings).check();
         new SectionRules(pieces, findings).check();
+        new ReadingRules(pieces, findings).check();
         new StripRules(pieces, findings).check();
         new BlankRules(pieces, findings).check();
         new BillRules(pieces, findings).check();
@@ -53,8 +56,9 @@ public final class Replay {
         new MakingRules(pieces, steps, left, findings).check();
         new PreparingRules(pieces, steps, left, findings).check();
         new RipOrder(pieces, steps, findings).check();
+        new SquaringRules(pieces, steps, findings).check();
         new StopOrder(pieces, steps, findings).check();
-        new SpareRule(pieces, findings).check();
+        new SpareRule(pieces, steps, findings).check();
         new CautionRules(pieces, steps, findings).check();
 
         new FigureRules(pieces, left, findings).check();

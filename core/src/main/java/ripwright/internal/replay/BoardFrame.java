@@ -27,6 +27,26 @@ public record BoardFrame(Board board) {
         return board.width().nanometers() + parts[0].longValueExact() - (parts[1].signum() < 0 ? 1 : 0);
     }
 
+    /** Where its clear wood begins, behind what the marked end loses. */
+    public long clearFrom() {
+        return board.endTrim().near().nanometers();
+    }
+
+    /** Where its clear wood ends. */
+    public long clearTo() {
+        return length() - board.endTrim().far().nanometers();
+    }
+
+    /** Whether its marked end is sawn square already. */
+    public boolean squareNear() {
+        return board.squareEnds() >= 1;
+    }
+
+    /** Whether its other end is, too. */
+    public boolean squareFar() {
+        return board.squareEnds() == 2;
+    }
+
     public boolean straight(Edge edge) {
         return board.straightEdges() == 2 || (board.straightEdges() == 1 && edge == Edge.LEFT);
     }

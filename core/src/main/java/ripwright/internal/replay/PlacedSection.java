@@ -37,6 +37,27 @@ public record PlacedSection(Section section, BoardFrame frame) {
         return new CrosscutLine.Span(from(), to());
     }
 
+    /** Whether it starts at the board's own marked end, where no cut is made. */
+    public boolean startsAtBoardEnd() {
+        return Tolerance.same(from(), 0);
+    }
+
+    /** Whether it ends at the board's own other end. */
+    public boolean endsAtBoardEnd() {
+        return Tolerance.same(to(), frame.length());
+    }
+
+    /**
+     * Where its blanks may lie: {@code over} from its ends, unless those are the board's own and square, and in no end
+     * trim. With {@code over} 0 that is all of it, as it lies between the trims.
+     */
+    public CrosscutLine.Span room(long over) {
+        if (over == 0) return span();
+        long start = startsAtBoardEnd() && frame.squareNear() ? from() : from() + over;
+        long end = endsAtBoardEnd() && frame.squareFar() ? to() : to() - over;
+        return new CrosscutLine.Span(Math.max(start, frame.clearFrom()), Math.min(end, frame.clearTo()));
+    }
+
     /** That of its own narrower end. */
     public long width() {
         return Math.min(frame.widthAt(from()), frame.widthAt(to()));

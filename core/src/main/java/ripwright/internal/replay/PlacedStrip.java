@@ -1,6 +1,7 @@
 package ripwright.internal.replay;
 
 import java.util.List;
+import java.util.OptionalLong;
 import ripwright.plan.Strip;
 import ripwright.stock.Board;
 import ripwright.stock.Edge;
@@ -38,6 +39,11 @@ public record PlacedStrip(Strip strip, PlacedSection section) {
         return strip.blanks().stream()
                 .map(blank -> new PlacedBlank(blank, this))
                 .toList();
+    }
+
+    /** Where the first of its blanks starts; empty when it carries none. */
+    public OptionalLong firstBlankFrom() {
+        return blanks().stream().mapToLong(PlacedBlank::from).min();
     }
 
     /** Its blanks along it; its own two ends are the section's, and need no cut. */

@@ -104,6 +104,11 @@ public final class ReplayIndex {
         return job.saw().crosscutKerf().nanometers();
     }
 
+    /** What each end of a section is left long by; 0 where sections are cut to the length of their parts. */
+    public long over() {
+        return job.breakdown().over().nanometers();
+    }
+
     /** A board of the job, consumed or not. */
     Optional<Board> jobBoard(String id) {
         return Optional.ofNullable(jobBoards.get(id));

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
 import ripwright.bill.Part;
+import ripwright.internal.replay.CrosscutLine;
 import ripwright.internal.replay.Findings;
 import ripwright.internal.replay.PlacedBlank;
 import ripwright.internal.replay.PlacedSection;
@@ -33,6 +34,7 @@ public final class BlankRules {
             shortOnesComeLast(strip);
             for (PlacedBlank blank : strip.blanks()) {
                 insideTheStrip(blank);
+                clearOfWhatIsLeftOver(blank);
                 pieces.part(blank.blank().part())
                         .ifPresentOrElse(
                                 part -> servesItsPart(blank, part),
@@ -83,6 +85,35 @@ public final class BlankRules {
                     RULE,
                     "it ends at " + findings.say(blank.to()) + "; strip "
                             + blank.strip().id() + " ends at " + findings.say(section.to()) + ".");
+    }
+
+    /** Where something is left over, no blank lies in an end trim or so near an end of its section that is not square. */
+    private void clearOfWhatIsLeftOver(PlacedBlank blank) {
+        if (pieces.over() == 0) return;
+        PlacedSection section = blank.strip().section();
+        CrosscutLine.Span room = section.room(pieces.over());
+        boolean starts = !Tolerance.less(blank.from(), section.from()); // else it has been said
+        boolean ends = !Tolerance.more(blank.to(), section.to());
+        if (starts && Tolerance.less(blank.from(), room.from()))
+            findings.add(
+                    blank.id(),
+                    "2.ends",
+                    "it starts at " + findings.say(blank.from()) + "; its section starts at "
+                            + findings.say(section.from())
+                            + leftOver(section.frame().clearFrom(), "starts")
+                            + ", so at least " + findings.say(room.from()) + " is due.");
+        if (ends && Tolerance.more(blank.to(), room.to()))
+            findings.add(
+                    blank.id(),
+                    "2.ends",
+                    "it ends at " + findings.say(blank.to()) + "; its section ends at " + findings.say(section.to())
+                            + leftOver(section.frame().clearTo(), "ends") + ", so at most "
+                            + findings.say(room.to()) + " is due.");
+    }
+
+    private String leftOver(long clear, String does) {
+        return " with " + findings.say(pieces.over()) + " left over, and the wood between the board's end trims " + does
+                + " at " + findings.say(clear);
     }
 
     /** A blank is as long as its part and the sneak-up oversize. */

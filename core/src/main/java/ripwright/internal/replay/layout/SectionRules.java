@@ -33,7 +33,9 @@ public final class SectionRules {
             if (board.board().ripped()) rippedStockIsOneStrip(board);
             for (PlacedSection section : board.sections()) {
                 somethingIsRipped(section);
-                insideTheTrims(section);
+                hasSomeLength(section);
+                if (pieces.over() == 0) insideTheTrims(section);
+                else endsAtTheBoardsOrInsideTheTrims(section);
                 if (!board.board().ripped()) asLongAsTheSawTakes(section);
                 taperedRidesItsLeftEdge(section);
                 edgeGivesUpEnough(section);
@@ -72,17 +74,20 @@ public final class SectionRules {
         }
     }
 
-    /** Sections lie in near .. length - far, and have some length. */
-    private void insideTheTrims(PlacedSection section) {
-        Board board = section.board();
-        long near = board.endTrim().near().nanometers();
-        long far = section.frame().length() - board.endTrim().far().nanometers();
+    private void hasSomeLength(PlacedSection section) {
         if (!Tolerance.more(section.to(), section.from()))
             findings.add(
                     section.id(),
                     "3.sections",
                     "it ends at " + findings.say(section.to()) + ", not beyond its start at "
                             + findings.say(section.from()) + ".");
+    }
+
+    /** Where nothing is left over at their ends, sections lie in near .. length - far. */
+    private void insideTheTrims(PlacedSection section) {
+        Board board = section.board();
+        long near = section.frame().clearFrom();
+        long far = section.frame().clearTo();
         if (Tolerance.less(section.from(), near))
             findings.add(
                     section.id(),
@@ -96,6 +101,33 @@ public final class SectionRules {
                     "it ends at " + findings.say(section.to()) + "; the board is " + findings.say(board.length())
                             + " long and the end trim there is "
                             + findings.say(board.endTrim().far()) + ", so at most " + findings.say(far) + " is due.");
+    }
+
+    /** Where something is, each end of a section is the board's own, or lies in near .. length - far. */
+    private void endsAtTheBoardsOrInsideTheTrims(PlacedSection section) {
+        if (!section.startsAtBoardEnd() && trimmed(section.from(), section))
+            findings.add(
+                    section.id(),
+                    "2.ends",
+                    "it starts at " + findings.say(section.from()) + "; 0, the board's own end, or "
+                            + clearWood(section) + " is due.");
+        if (!section.endsAtBoardEnd() && trimmed(section.to(), section))
+            findings.add(
+                    section.id(),
+                    "2.ends",
+                    "it ends at " + findings.say(section.to()) + "; "
+                            + findings.say(section.frame().length()) + ", the board's own end, or "
+                            + clearWood(section) + " is due.");
+    }
+
+    private static boolean trimmed(long end, PlacedSection section) {
+        return Tolerance.less(end, section.frame().clearFrom())
+                || Tolerance.more(end, section.frame().clearTo());
+    }
+
+    private String clearWood(PlacedSection section) {
+        return "from " + findings.say(section.frame().clearFrom()) + " to "
+                + findings.say(section.frame().clearTo());
     }
 
     /** Sections are between the shortest and the longest rip. */
@@ -138,22 +170,24 @@ public final class SectionRules {
                             + findings.say(due) + " is due.");
     }
 
-    /** Ripped stock: one section trim to trim, one strip of its full width, no setting. */
+    /** Ripped stock: one section trim to trim or, left long, end to end; one strip of its full width, no setting. */
     private void rippedStockIsOneStrip(PlacedBoard board) {
         if (board.sections().size() > 1)
             findings.add(
                     board.id(),
                     "2.ripped",
                     "ripped stock is cut into " + board.sections().size() + " sections; one is due.");
-        long near = board.board().endTrim().near().nanometers();
-        long far = board.frame().length() - board.board().endTrim().far().nanometers();
+        boolean over = pieces.over() > 0;
+        long near = over ? 0 : board.frame().clearFrom();
+        long far = over ? board.frame().length() : board.frame().clearTo();
         for (PlacedSection section : board.sections()) {
             if (Tolerance.more(section.from(), near) || Tolerance.less(section.to(), far))
                 findings.add(
                         section.id(),
                         "2.ripped",
                         "it runs from " + findings.say(section.from()) + " to " + findings.say(section.to())
-                                + "; of ripped stock it goes from trim to trim, " + findings.say(near) + " to "
+                                + "; of ripped stock it goes from " + (over ? "end to end, " : "trim to trim, ")
+                                + findings.say(near) + " to "
                                 + findings.say(far) + ".");
             if (section.strips().size() > 1)
                 findings.add(

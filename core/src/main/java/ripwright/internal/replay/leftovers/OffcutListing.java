@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import ripwright.internal.replay.Findings;
 import ripwright.internal.replay.Tolerance;
+import ripwright.internal.replay.Words;
 import ripwright.job.Job;
 import ripwright.stock.Board;
 import ripwright.stock.Defect;
@@ -33,6 +34,7 @@ public final class OffcutListing {
                 differences);
         sizes(listed, left, differences);
         edges(listed, left, differences);
+        ends(listed, left, differences);
         defects(listed, left, differences);
         if (listed.ripped()) differences.add("it is listed as ripped stock; an offcut is listed by its edges.");
         if (listed.price().isPresent() && listed.price().get().compareTo(job.price(board)) != 0)
@@ -73,6 +75,12 @@ public final class OffcutListing {
             length("edge loss", listed.edgeLoss().nanometers(), left.edgeLoss(), left, differences);
             length("crook", listed.crook().nanometers(), left.crook(), left, differences);
         }
+    }
+
+    private static void ends(Board listed, ReplayLeftover left, List<String> differences) {
+        if (listed.squareEnds() != left.squareEnds())
+            differences.add("it is listed with " + Words.count(listed.squareEnds(), "square end") + "; what is left of "
+                    + left.of() + " has " + left.squareEnds() + ".");
     }
 
     private void length(String what, long listed, long due, ReplayLeftover left, List<String> differences) {

@@ -21,6 +21,8 @@ import ripwright.stock.Defect;
  * @param far how wide it is at its other end
  * @param rawNear the end trim that its near end, still raw, asks for
  * @param rawFar the end trim that its far end, still raw, asks for
+ * @param squareNear whether its near end is sawn square
+ * @param squareFar whether its far end is
  * @param straightLeft whether its left edge is straight
  * @param straightRight whether its right edge is straight
  * @param milled whether it has been milled to the thickness its board says
@@ -34,6 +36,8 @@ public record ReplayLeftover(
         long far,
         long rawNear,
         long rawFar,
+        boolean squareNear,
+        boolean squareFar,
         boolean straightLeft,
         boolean straightRight,
         boolean milled) {
@@ -94,9 +98,13 @@ public record ReplayLeftover(
         return (straightLeft ? 1 : 0) + (straightRight ? 1 : 0);
     }
 
-    /** Whether it is turned end for end, so that its one straight edge becomes its left one. */
+    public int squareEnds() {
+        return (squareNear ? 1 : 0) + (squareFar ? 1 : 0);
+    }
+
+    /** Whether it is turned end for end, so that its one straight edge becomes its left one, its one square end the marked one. */
     public boolean turned() {
-        return straightRight && !straightLeft;
+        return (straightRight && !straightLeft) || (squareFar && !squareNear);
     }
 
     /** What its edges that are not straight lose at least. */
@@ -109,7 +117,7 @@ public record ReplayLeftover(
         return straightEdges() == 2 ? 0 : frame.crookOver(length());
     }
 
-    /** Its part from {@code start} to {@code end} of the board; an end that has moved is no longer raw. */
+    /** Its part from {@code start} to {@code end} of the board; an end that has moved is neither raw nor square. */
     ReplayLeftover between(long start, long end) {
         return new ReplayLeftover(
                 of,
@@ -120,6 +128,8 @@ public record ReplayLeftover(
                 widthAt(end),
                 start == along.from() ? rawNear : 0,
                 end == along.to() ? rawFar : 0,
+                start == along.from() && squareNear,
+                end == along.to() && squareFar,
                 straightLeft,
                 straightRight,
                 milled);
@@ -143,13 +153,18 @@ public record ReplayLeftover(
     /** Its defects as the rack will have them: in its own frame, turned with it. */
     List<Patch> ownPatches() {
         if (!turned()) return patches();
-        return patches().stream()
-                .map(patch -> new Patch(
-                        length() - patch.to(),
-                        length() - patch.from(),
-                        near - patch.right(),
-                        near - patch.left(),
-                        patch.defect()))
-                .toList();
+        return patches().stream().map(this::turned).toList();
+    }
+
+    /** Measured from the right edge, which the left one becomes; of a tapered piece as much as it covers anywhere. */
+    private Patch turned(Patch patch) {
+        long start = widthAt(along.from() + patch.from());
+        long end = widthAt(along.from() + patch.to());
+        return new Patch(
+                length() - patch.to(),
+                length() - patch.from(),
+                Math.max(0, Math.min(start, end) - patch.right()),
+                Math.max(start, end) - patch.left(),
+                patch.defect());
     }
 }

@@ -61,7 +61,10 @@ public final class PreparingRules {
 
     private OptionalInt firstCrosscutOfItsStrips(PlacedSection section) {
         return section.strips().stream()
-                .map(strip -> firstOf(steps.first(Does.BLANK, strip.id()), steps.first(Does.TRIM, strip.id())))
+                .map(strip -> firstOf(
+                        steps.first(Does.SQUARE, strip.id()),
+                        steps.first(Does.BLANK, strip.id()),
+                        steps.first(Does.TRIM, strip.id())))
                 .flatMapToInt(OptionalInt::stream)
                 .min();
     }

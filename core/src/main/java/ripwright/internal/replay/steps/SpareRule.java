@@ -1,31 +1,34 @@
 package ripwright.internal.replay.steps;
 
 import java.util.Optional;
+import java.util.OptionalInt;
 import ripwright.bill.Part;
 import ripwright.internal.replay.Findings;
 import ripwright.internal.replay.PlacedBlank;
 import ripwright.internal.replay.PlacedStrip;
 import ripwright.internal.replay.ReplayIndex;
+import ripwright.internal.replay.StepIndex;
 import ripwright.internal.replay.Tolerance;
 import ripwright.plan.Step;
-import ripwright.stock.Defect;
 
 /**
- * What the strip of a fitted part could still spare for it: the free wood beside it, both sides together, up to the
- * strip's ends, to a defect that bars the part, or to a kerf beside the next blank. Wood that test blanks took is not
- * free.
+ * What the strip of a fitted part could still spare for it. At least that is the free wood beside it, as it lies; at most
+ * what it would be if the blanks to come moved along. Wood that test blanks took is not free.
  */
 public final class SpareRule {
     private final ReplayIndex pieces;
+    private final StepIndex steps;
     private final Findings findings;
 
-    public SpareRule(ReplayIndex pieces, Findings findings) {
+    public SpareRule(ReplayIndex pieces, StepIndex steps, Findings findings) {
         this.pieces = pieces;
+        this.steps = steps;
         this.findings = findings;
     }
 
     public void check() {
-        for (Step step : pieces.plan().steps()) {
+        for (int place = 0; place < steps.size(); place++) {
+            Step step = steps.step(place);
             if (step.does() != Step.Does.BLANK
                     || step.spare().isEmpty()
                     || step.stop().isPresent()) continue;
@@ -33,44 +36,30 @@ public final class SpareRule {
                 Optional<PlacedBlank> blank = pieces.blank(made);
                 Optional<Part> part =
                         blank.flatMap(placed -> pieces.part(placed.blank().part()));
-                if (part.isPresent()) spareIsTheFreeWoodBeside(blank.get(), part.get(), step);
+                if (part.isPresent()) spareIsTheFreeWoodAround(blank.get(), part.get(), place);
             }
         }
     }
 
-    private void spareIsTheFreeWoodBeside(PlacedBlank blank, Part part, Step step) {
-        long spare = step.spare().orElseThrow().nanometers();
-        long most = Math.max(0, blank.from() - freeFrom(blank, part)) + Math.max(0, freeTo(blank, part) - blank.to());
-        long least = Math.max(0, most - takenByTestBlanks(blank.strip()));
-        if (Tolerance.less(spare, least) || Tolerance.more(spare, most))
-            findings.add(
-                    blank.id(),
-                    "5.steps",
-                    "step " + step.n() + " says that " + findings.say(spare) + " is to spare; beside it "
-                            + findings.say(most) + " is free.");
+    private void spareIsTheFreeWoodAround(PlacedBlank blank, Part part, int place) {
+        long spare = steps.step(place).spare().orElseThrow().nanometers();
+        SpareWood wood = new SpareWood(blank, part, pieces);
+        long beside = wood.beside();
+        long least = Math.max(0, beside - takenByTestBlanks(blank.strip()));
+        long most = Math.max(beside, wood.around(other -> isToCome(other, place)));
+        if (!Tolerance.less(spare, least) && !Tolerance.more(spare, most)) return;
+        String moved =
+                Tolerance.more(most, beside) ? ", and " + findings.say(most) + " were those to come moved along." : ".";
+        findings.add(
+                blank.id(),
+                "5.steps",
+                "step " + steps.step(place).n() + " says that " + findings.say(spare) + " is to spare; beside it "
+                        + findings.say(beside) + " is free" + moved);
     }
 
-    private long freeFrom(PlacedBlank blank, Part part) {
-        long free = blank.strip().section().from();
-        for (PlacedBlank other : blank.strip().blanks())
-            if (!other.id().equals(blank.id()) && other.from() <= blank.from())
-                free = Math.max(free, other.to() + pieces.crosscutKerf());
-        for (Defect defect : blank.board().defects())
-            if (blank.barredAcross(defect, part) && !Tolerance.more(defect.to().nanometers(), blank.from()))
-                free = Math.max(free, defect.to().nanometers());
-        return free;
-    }
-
-    private long freeTo(PlacedBlank blank, Part part) {
-        long free = blank.strip().section().to();
-        for (PlacedBlank other : blank.strip().blanks())
-            if (!other.id().equals(blank.id()) && other.from() > blank.from())
-                free = Math.min(free, other.from() - pieces.crosscutKerf());
-        for (Defect defect : blank.board().defects())
-            if (blank.barredAcross(defect, part)
-                    && !Tolerance.less(defect.from().nanometers(), blank.to()))
-                free = Math.min(free, defect.from().nanometers());
-        return free;
+    private boolean isToCome(PlacedBlank other, int place) {
+        OptionalInt made = steps.firstMaker(other.id());
+        return made.isEmpty() || made.getAsInt() > place;
     }
 
     /**
