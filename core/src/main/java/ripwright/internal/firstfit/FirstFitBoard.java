@@ -84,7 +84,7 @@ public final class FirstFitBoard {
         long needed = Math.max(job.parts().get(part).blankLength().nanometers(), shortest);
         for (long from : starts(first, ends))
             for (long to : new long[] {
-                from + longest >= end ? end : ends.readingUpTo(from + longest),
+                ends.endUpTo(from + longest),
                 Math.min(end, ends.sectionTo(ends.spanFrom(from) + needed))
             }) {
                 if (to > end || to - from < needed || to - from > longest) continue;

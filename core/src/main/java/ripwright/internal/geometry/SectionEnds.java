@@ -69,20 +69,35 @@ public final class SectionEnds {
 
     /** Where a section may begin whose first blank begins there: as late as its end may be cut. */
     public long sectionFrom(long span) {
-        if (over == 0) return span;
-        long from = readingUpTo(span - over);
-        return from > 0 && from >= near ? from : 0;
+        return beginUpTo(span - over);
     }
 
     /** Where a section may end whose last blank ends there: as early as its end may be cut. */
     public long sectionTo(long span) {
-        if (over == 0) return span;
-        long to = -readingUpTo(-span - over);
+        return endFrom(span + over);
+    }
+
+    /** The last place up to there at which a section may begin. */
+    public long beginUpTo(long place) {
+        if (over == 0) return place;
+        long from = readingUpTo(place);
+        return from > 0 && from >= near ? from : 0;
+    }
+
+    /** The first place from there on at which a section may end. */
+    public long endFrom(long place) {
+        if (over == 0) return place;
+        long to = -readingUpTo(-place);
         return to < length && to <= length - far - withheld ? to : end();
     }
 
-    /** The last place up to there at which a board may be cut into sections. */
-    public long readingUpTo(long place) {
+    /** The last place up to there at which a section may end. */
+    public long endUpTo(long place) {
+        if (over == 0 || place >= end()) return Math.min(place, end());
+        return readingUpTo(Math.min(place, length - far - withheld));
+    }
+
+    private long readingUpTo(long place) {
         return over == 0 ? place : Math.floorDiv(place, reading) * reading;
     }
 }

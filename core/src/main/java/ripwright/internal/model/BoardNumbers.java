@@ -133,9 +133,19 @@ public final class BoardNumbers {
         return ends.sectionTo(span);
     }
 
-    /** The last place up to there at which a board may be cut into sections. */
-    public long readingUpTo(long place) {
-        return ends.readingUpTo(place);
+    /** The last place up to there at which a section may begin. */
+    public long beginUpTo(long place) {
+        return ends.beginUpTo(place);
+    }
+
+    /** The first place from there on at which a section may end. */
+    public long endFrom(long place) {
+        return ends.endFrom(place);
+    }
+
+    /** The last place up to there at which a section may end. */
+    public long endUpTo(long place) {
+        return ends.endUpTo(place);
     }
 
     /** The room for blanks in a board that is cut into one section. */

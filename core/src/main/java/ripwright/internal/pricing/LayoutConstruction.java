@@ -163,7 +163,7 @@ public final class LayoutConstruction {
             Layout.Section section = section(sections.get(i), from, to);
             if (to - from > numbers.longestRip || !fits(section)) return Optional.empty();
             cut.add(section);
-            if (fromFar) far = board.readingUpTo(from - numbers.crosscutKerf);
+            if (fromFar) far = board.endUpTo(from - numbers.crosscutKerf);
             else near = to + numbers.crosscutKerf;
         }
         if (fromFar) Collections.reverse(cut);

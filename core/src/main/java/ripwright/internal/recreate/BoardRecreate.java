@@ -101,7 +101,7 @@ public final class BoardRecreate {
             boolean more = sections.size() + 1 < mostSections;
             Layout.Section section = more ? shrunk(board, filled.section(), !fromFar, fromFar) : filled.section();
             sections.add(section);
-            if (fromFar) far = board.readingUpTo(section.from() - numbers.crosscutKerf);
+            if (fromFar) far = board.endUpTo(section.from() - numbers.crosscutKerf);
             else near = section.to() + numbers.crosscutKerf;
         }
         if (fromFar) Collections.reverse(sections);
@@ -112,7 +112,8 @@ public final class BoardRecreate {
     private long ends(BoardNumbers board, long near, long far, boolean fromFar) {
         if (numbers.over == 0) return 0;
         long kept = fromFar ? far - board.spanTo(far) : board.spanFrom(near) - near;
-        return kept + Math.max(numbers.over, board.end - board.spanTo(board.end)) + numbers.reading;
+        long raw = fromFar ? board.from : board.end - board.to;
+        return kept + numbers.over + numbers.reading + raw;
     }
 
     /** Where a section begins whose first blank begins there; not before {@code near}. */
@@ -192,11 +193,11 @@ public final class BoardRecreate {
         long from = atNear ? sectionFrom(board, first, section.from()) : section.from();
         long to = atFar ? sectionTo(board, last, section.to()) : section.to();
         if (to - from < numbers.shortestRip) {
-            if (!atFar) from = Math.max(section.from(), board.readingUpTo(to - numbers.shortestRip));
-            else to = Math.min(section.to(), -board.readingUpTo(-from - numbers.shortestRip));
+            if (!atFar) from = Math.max(section.from(), board.beginUpTo(to - numbers.shortestRip));
+            else to = Math.min(section.to(), board.endFrom(from + numbers.shortestRip));
         }
         if (to - from < numbers.shortestRip)
-            from = Math.max(section.from(), board.readingUpTo(to - numbers.shortestRip));
+            from = Math.max(section.from(), board.beginUpTo(to - numbers.shortestRip));
         boolean left = section.referenceEdge() == Edge.LEFT;
         long least = board.referenceLoss(left, section.to() - section.from());
         boolean asLittleAsItMay = section.edgeLoss() == least && board.defects.length == 0;

@@ -46,7 +46,7 @@ public final class SectionReach {
             boolean last = i == layout.sections().size() - 1;
             long to = last
                     ? ends.end()
-                    : ends.readingUpTo(now.sections().get(i + 1).from() - kerf);
+                    : ends.endUpTo(now.sections().get(i + 1).from() - kerf);
             if (to > section.to()) now = better(now, i, section.from(), to);
             section = now.sections().get(i);
             if (i == 0 && section.from() > 0) now = better(now, i, ends.begin(), section.to());
