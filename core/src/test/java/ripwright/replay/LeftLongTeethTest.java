@@ -17,10 +17,10 @@ import ripwright.plan.Step;
 class LeftLongTeethTest {
     private static final Sample FOUR = LeftLong.fourStrips();
     private static final Sample EIGHTH = LeftLong.toTheNextEighth();
-    private static final Sample BEHIND = LeftLong.squareBehindABlank();
-    private static final Sample BEFORE = LeftLong.squareBeforeABlank();
-    private static final Sample ENDS = LeftLong.squareEnds();
-    private static final Sample RIPPED = LeftLong.ripped();
+    private static final Sample BEHIND = SquaredOffcuts.squareBehindABlank();
+    private static final Sample BEFORE = SquaredOffcuts.squareBeforeABlank();
+    private static final Sample ENDS = SquaredOffcuts.squareEnds();
+    private static final Sample RIPPED = SquaredOffcuts.ripped();
     private static final Sample LATER = LeftLong.behindADefect();
     private static final Sample MM = LeftLong.millimeters();
 

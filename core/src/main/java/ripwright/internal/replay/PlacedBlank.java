@@ -32,6 +32,13 @@ public record PlacedBlank(Blank blank, PlacedStrip strip) {
         return new CrosscutLine.Span(from(), to());
     }
 
+    /** Whether it is its whole strip, or the decimals of a plan's file leave that open: then nothing is cut. */
+    public boolean asLongAsItsStrip() {
+        long close = Tolerance.NANOMETERS + Tolerance.OF_PRINT;
+        return Math.abs(from() - strip.section().from()) <= close
+                && Math.abs(to() - strip.section().to()) <= close;
+    }
+
     /** Whether {@code defect} bars {@code part} from the wood beside this blank, all along the strip. */
     public boolean barredAcross(Defect defect, Part part) {
         boolean blocks = defect.blocks() == Defect.Blocks.ALL || part.face() == Part.Face.SHOW;

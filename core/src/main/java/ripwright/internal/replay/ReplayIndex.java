@@ -104,6 +104,17 @@ public final class ReplayIndex {
         return job.saw().crosscutKerf().nanometers();
     }
 
+    /**
+     * Whether the job says anything that older jobs could not; the plans of those are held to what the contract said then
+     * of figures and of where test wood comes from.
+     */
+    public boolean saysNewThings() {
+        return over() > 0
+                || job.boards().stream().anyMatch(board -> board.testOnly() || board.squareEnds() > 0)
+                || job.parts().stream()
+                        .anyMatch(part -> !part.tested() || !part.tenon().sum().isZero());
+    }
+
     /** What each end of a section is left long by; 0 where sections are cut to the length of their parts. */
     public long over() {
         return job.breakdown().over().nanometers();

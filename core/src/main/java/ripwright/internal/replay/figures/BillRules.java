@@ -15,6 +15,7 @@ import ripwright.measure.BoardFeet;
 import ripwright.plan.Plan;
 import ripwright.plan.Shortage;
 import ripwright.plan.Shortage.Buy;
+import ripwright.stock.Board;
 import ripwright.stock.Species;
 
 /** The rules for what is made of the bill, and what is short. */
@@ -97,6 +98,7 @@ public final class BillRules {
                         RULE,
                         "to buy is a board " + findings.say(buy.shortest()) + " long at least; one of its blanks is "
                                 + findings.say(part.blankLength()) + ".");
+            if (pieces.saysNewThings()) theLossesOfSuchBoardsAreBought(part, buy);
             if (Tolerance.less(buy.narrowest().nanometers(), part.blankWidth().nanometers()))
                 findings.add(
                         part.name(),
@@ -107,6 +109,36 @@ public final class BillRules {
                     && (buy.species().isEmpty() || !part.species().containsAll(buy.species())))
                 findings.add(part.name(), RULE, "to buy is " + names(buy) + "; it does not take every such wood.");
         });
+    }
+
+    /** The smallest board to buy also has what its ends and edges lose: as much as the worst of the stack's boards of that wood. */
+    private void theLossesOfSuchBoardsAreBought(Part part, Buy buy) {
+        long near = pieces.over();
+        long far = pieces.over();
+        long edges = 0;
+        for (Board board : pieces.job().stack()) {
+            if (board.testOnly() || !board.millsTo().equals(part.thickness()) || !part.takes(board.species())) continue;
+            near = Math.max(near, board.endTrim().near().nanometers());
+            far = Math.max(far, board.endTrim().far().nanometers());
+            edges = Math.max(
+                    edges, (2 - board.straightEdges()) * board.edgeLoss().nanometers());
+        }
+        long shortest = part.blankLength().nanometers() + near + far;
+        long narrowest = part.blankWidth().nanometers() + edges;
+        if (Tolerance.less(buy.shortest().nanometers(), shortest))
+            findings.add(
+                    part.name(),
+                    RULE,
+                    "to buy is a board " + findings.say(buy.shortest())
+                            + " long at least; with what is lost at its ends, one of its blanks needs "
+                            + findings.say(shortest) + ".");
+        if (Tolerance.less(buy.narrowest().nanometers(), narrowest))
+            findings.add(
+                    part.name(),
+                    RULE,
+                    "to buy is a board " + findings.say(buy.narrowest())
+                            + " wide at least; with what is lost at its edges, one of its blanks needs "
+                            + findings.say(narrowest) + ".");
     }
 
     private static String names(Buy buy) {

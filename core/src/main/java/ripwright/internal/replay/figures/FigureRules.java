@@ -24,6 +24,7 @@ public final class FigureRules {
     private final SawEffort effort;
     private final Totals totals;
     private final Findings findings;
+    private final boolean saysNewThings;
 
     public FigureRules(ReplayIndex pieces, WhatIsLeft left, Findings findings) {
         this.cost = pieces.plan().cost();
@@ -32,6 +33,7 @@ public final class FigureRules {
         this.effort = new SawEffort(pieces, left);
         this.totals = new Totals(pieces, left);
         this.findings = findings;
+        this.saysNewThings = pieces.saysNewThings();
     }
 
     public void check() {
@@ -140,7 +142,8 @@ public final class FigureRules {
         BigDecimal rest = consumed.rounded(BOARD_FEET)
                 .subtract(parts.rounded(BOARD_FEET))
                 .subtract(totals.offcuts().rounded(BOARD_FEET));
-        if (tally.waste().compareTo(rest) != 0) // the rest of the printed figures is the rest, too
+        if (saysNewThings) wasteIsTheRestOfThePrintedFigures(consumed, parts);
+        else if (tally.waste().compareTo(rest) != 0) // the rest of the printed figures is the rest, too
         figure("boardFeet.waste", rule, tally.waste(), totals.waste(), BOARD_FEET, "");
 
         boolean nothing = totals.consumed().value().signum() == 0;
@@ -151,5 +154,19 @@ public final class FigureRules {
                 ? BigDecimal.ZERO
                 : parts.rounded(BOARD_FEET).divide(consumed.rounded(BOARD_FEET), 4, RoundingMode.HALF_UP);
         if (tally.yield().compareTo(ofPrinted) != 0) figure("yield", "4.yield", tally.yield(), yield, 4, "");
+    }
+
+    /** Board feet that are printed add up. */
+    private void wasteIsTheRestOfThePrintedFigures(Figure consumed, Figure parts) {
+        boolean right = totals.offcuts().prints(tally.offcuts(), BOARD_FEET);
+        BigDecimal offcuts = right ? tally.offcuts() : totals.offcuts().rounded(BOARD_FEET);
+        BigDecimal due =
+                consumed.rounded(BOARD_FEET).subtract(parts.rounded(BOARD_FEET)).subtract(offcuts);
+        if (tally.waste().compareTo(due) != 0)
+            findings.add(
+                    "plan",
+                    "4.boardFeet",
+                    "boardFeet.waste is " + tally.waste() + "; consumed - parts - offcuts, as printed, come to "
+                            + due.toPlainString() + ".");
     }
 }

@@ -1,11 +1,14 @@
 package ripwright.internal.replay.figures;
 
 import java.math.BigDecimal;
+import java.util.Collection;
 import java.util.List;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import ripwright.internal.replay.CrosscutLine;
 import ripwright.internal.replay.PlacedStrip;
 import ripwright.internal.replay.ReplayIndex;
+import ripwright.internal.replay.TestedSettings;
 import ripwright.internal.replay.Words;
 import ripwright.internal.replay.leftovers.Remains;
 import ripwright.internal.replay.leftovers.WhatIsLeft;
@@ -27,9 +30,12 @@ public final class SawEffort {
         List<PlacedStrip> ripped = pieces.strips().stream()
                 .filter(strip -> !strip.board().ripped())
                 .toList();
-        this.settings = Math.toIntExact(
-                ripped.stream().map(strip -> setting(strip, pieces)).distinct().count());
-        int tested = pieces.job().testRip().tries() > 0 ? settings : 0;
+        Collection<List<PlacedStrip>> bySetting = ripped.stream()
+                .collect(Collectors.groupingBy(strip -> setting(strip, pieces)))
+                .values();
+        this.settings = bySetting.size();
+        TestedSettings proof = new TestedSettings(pieces);
+        long tested = bySetting.stream().filter(proof::tests).count();
         long straightened = pieces.sections().stream()
                 .filter(section -> section.straightenedOrNot()
                         ? straightensIn(pieces.plan(), section.id())

@@ -46,14 +46,14 @@ public final class Totals {
         for (Remains remains : left.all()) remains.kept().forEach(this::keep);
     }
 
-    /** A board is paid whole: counted board feet x price, a rack offcut's that x salvage. */
+    /** A board is paid whole: counted board feet x price, a rack offcut's that x salvage; test wood costs nothing. */
     private void consume(Board board) {
         Money price = BoardFeet.counted(board.area(), board.thickness()).at(job.price(board));
-        stock = stock.plus(board.fromRack() ? price.times(job.salvage()) : price);
+        if (!board.testOnly()) stock = stock.plus(board.fromRack() ? price.times(job.salvage()) : price);
         consumed = consumed.plus(BoardFeet.of(board.area(), board.thickness()));
     }
 
-    /** An offcut is worth counted board feet x price of its board x salvage. */
+    /** An offcut is worth counted board feet x price of its board x salvage; test wood fetches nothing. */
     private void keep(ReplayLeftover leftover) {
         UsableArea usable = new UsableArea(leftover);
         BigFraction byMean = usable.byMeanWidth();
@@ -63,11 +63,13 @@ public final class Totals {
         BigFraction worth = boardFeetOfThickness(Math.max(leftover.thickness(), INCH.longValueExact()))
                 .multiply(fraction(job.price(leftover.frame().board())))
                 .multiply(fraction(job.salvage()));
-        salvage = salvage.plus(new Figure(
-                        byMean,
-                        (byMean.compareTo(exact) < 0 ? byMean : exact).subtract(slack),
-                        (byMean.compareTo(exact) > 0 ? byMean : exact).add(slack))
-                .times(worth));
+        boolean fetchesNothing = leftover.frame().board().testOnly();
+        if (!fetchesNothing)
+            salvage = salvage.plus(new Figure(
+                            byMean,
+                            (byMean.compareTo(exact) < 0 ? byMean : exact).subtract(slack),
+                            (byMean.compareTo(exact) > 0 ? byMean : exact).add(slack))
+                    .times(worth));
 
         BigFraction whole = Area.trapezoid(
                         new Length(leftover.length()), new Length(leftover.near()), new Length(leftover.far()))

@@ -30,6 +30,7 @@ public final class SectionRules {
         for (PlacedBoard board : pieces.boards()) {
             atMostThree(board);
             oneCrosscutKerfApart(board);
+            if (board.board().testOnly()) givesTestBlanksAlone(board);
             if (board.board().ripped()) rippedStockIsOneStrip(board);
             for (PlacedSection section : board.sections()) {
                 somethingIsRipped(section);
@@ -49,6 +50,15 @@ public final class SectionRules {
                     board.id(),
                     "3.sections",
                     "it is cut into " + board.sections().size() + " sections; at most three are due.");
+    }
+
+    private void givesTestBlanksAlone(PlacedBoard board) {
+        for (PlacedSection section : board.sections())
+            findings.add(
+                    section.id(),
+                    "2.only",
+                    "it is cut from " + board.id()
+                            + ", which gives test blanks alone and is never broken into sections.");
     }
 
     private void somethingIsRipped(PlacedSection section) {

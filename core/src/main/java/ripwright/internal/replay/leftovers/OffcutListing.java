@@ -35,6 +35,9 @@ public final class OffcutListing {
         sizes(listed, left, differences);
         edges(listed, left, differences);
         ends(listed, left, differences);
+        if (listed.testOnly() != board.testOnly())
+            differences.add("it is listed " + (listed.testOnly() ? "" : "not ") + "for test blanks alone; " + board.id()
+                    + " is" + (board.testOnly() ? "." : " not."));
         defects(listed, left, differences);
         if (listed.ripped()) differences.add("it is listed as ripped stock; an offcut is listed by its edges.");
         if (listed.price().isPresent() && listed.price().get().compareTo(job.price(board)) != 0)

@@ -4,6 +4,7 @@ import ripwright.internal.replay.Findings;
 import ripwright.internal.replay.ReplayIndex;
 import ripwright.job.Keep;
 import ripwright.plan.Offcut;
+import ripwright.stock.Board;
 
 /** The rules for leftovers: what is worth keeping is listed as it is, and nothing else. */
 public final class OffcutRules {
@@ -52,7 +53,6 @@ public final class OffcutRules {
     }
 
     private void nothingWorthKeepingIsLike(Offcut offcut, Remains remains) {
-        Keep keep = pieces.job().keep();
         boolean small = remains.waste().stream()
                 .anyMatch(waste -> listing.differences(offcut.piece(), waste).isEmpty());
         if (small)
@@ -62,8 +62,14 @@ public final class OffcutRules {
                     "at " + findings.say(offcut.piece().length()) + " by "
                             + findings.say(
                                     offcut.piece().width().min(offcut.piece().widthAtFarEnd()))
-                            + " it is too small to be kept; raw end trim not counted, " + findings.say(keep.length())
-                            + " by " + findings.say(keep.width()) + " is the least.");
+                            + " it is too small to be kept; raw end trim not counted, " + least(offcut.piece())
+                            + " is the least.");
         else findings.add(offcut.id(), RULE, "nothing more is left of " + remains.of() + " that is worth keeping.");
+    }
+
+    private String least(Board piece) {
+        Keep keep = pieces.job().keep();
+        if (piece.testOnly()) return findings.say(pieces.job().testRip().length());
+        return findings.say(keep.length()) + " by " + findings.say(keep.width());
     }
 }

@@ -37,12 +37,14 @@ public record Remains(
      * @param from the leftover it was cut from, as it was before any test blank was
      * @param cut where it lies, and how wide it is there
      * @param dueSource where it comes from
+     * @param byOwnEnd whether its width is that of its own narrower end, and no other
      */
-    public record Taken(TestBlank blank, ReplayLeftover from, CutDown.Cut cut, TestBlank.Source dueSource) {
-        /** As wide as the piece it is cut from: where that is tapered, at the narrow end of either. */
+    public record Taken(
+            TestBlank blank, ReplayLeftover from, CutDown.Cut cut, TestBlank.Source dueSource, boolean byOwnEnd) {
+        /** As wide as its own narrower end; in older plans also as that of the piece it is cut from. */
         public boolean asWideAsListed() {
             long listed = blank.width().nanometers();
-            return Tolerance.same(listed, cut.width()) || Tolerance.same(listed, from.narrow());
+            return Tolerance.same(listed, cut.width()) || (!byOwnEnd && Tolerance.same(listed, from.narrow()));
         }
     }
 

@@ -6,8 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import ripwright.internal.replay.ReplayIndex;
 import ripwright.internal.replay.Tolerance;
-import ripwright.job.Keep;
-import ripwright.measure.Unit;
+import ripwright.job.Job;
 import ripwright.plan.Offcut;
 import ripwright.plan.TestBlank;
 import ripwright.plan.TestBlank.Source;
@@ -28,8 +27,8 @@ public final class RemainsSearch {
     private final List<TestBlank> beyondCounting;
     private final List<Offcut> listed;
     private final boolean openedForTestWood;
-    private final Keep keep;
-    private final Unit unit;
+    private final Job job;
+    private final boolean saysNewThings;
     private final long length; // of a test blank
     private final long kerf;
     private final OffcutListing listing;
@@ -56,9 +55,9 @@ public final class RemainsSearch {
         this.beyondCounting = sorted.subList(this.blanks.size(), sorted.size());
         this.listed = listed;
         this.openedForTestWood = openedForTestWood;
-        this.keep = pieces.job().keep();
-        this.unit = pieces.job().units();
-        this.length = pieces.job().testRip().length().nanometers();
+        this.job = pieces.job();
+        this.saysNewThings = pieces.saysNewThings();
+        this.length = job.testRip().length().nanometers();
         this.kerf = pieces.crosscutKerf();
         this.listing = listing;
         this.placed = leftovers.stream()
@@ -155,7 +154,7 @@ public final class RemainsSearch {
             taken.addAll(taken(leftovers.get(i), placed.get(i), way));
             if (way.rest().isEmpty()) continue;
             ReplayLeftover rest = way.rest().get();
-            ReplayLeftover.Worth worth = rest.worth(keep, unit);
+            ReplayLeftover.Worth worth = rest.worth(job);
             boolean found = worth != ReplayLeftover.Worth.WASTE && removeListingOf(rest, unexplained);
             if (found || worth == ReplayLeftover.Worth.KEPT) kept.add(rest);
             else waste.add(rest);
@@ -203,7 +202,8 @@ public final class RemainsSearch {
                     widestFirst.get(i),
                     from,
                     way.blanks().get(i),
-                    dueSource(from, widestFirst.get(i), widestFirst.subList(0, i), widestFirst)));
+                    dueSource(from, widestFirst.get(i), widestFirst.subList(0, i), widestFirst),
+                    saysNewThings));
         return taken;
     }
 
@@ -213,10 +213,13 @@ public final class RemainsSearch {
      */
     private Source dueSource(ReplayLeftover from, TestBlank blank, List<TestBlank> before, List<TestBlank> all) {
         Board board = from.frame().board();
-        if (board.fromRack() && (openedForTestWood || blank.source() == Source.RACK)) return Source.RACK;
-        ReplayLeftover.Worth worth = openedForTestWood ? ReplayLeftover.Worth.KEPT : from.worth(keep, unit);
+        if (board.fromRack() && openedForTestWood) return Source.RACK;
+        if (board.testOnly()) return Source.FRESH;
+        if (board.fromRack() && blank.source() == Source.RACK && !saysNewThings) return Source.RACK;
+        ReplayLeftover.Worth worth = openedForTestWood ? ReplayLeftover.Worth.KEPT : from.worth(job);
         if (worth == ReplayLeftover.Worth.WASTE) return Source.WASTE;
         if (worth == ReplayLeftover.Worth.EITHER) return blank.source() == Source.RACK ? Source.FRESH : blank.source();
+        if (saysNewThings) return Source.FRESH;
         boolean oneIsFresh = all.stream().anyMatch(other -> other.source() == Source.FRESH);
         boolean mayBeWaste = oneIsFresh || !before.isEmpty();
         return blank.source() == Source.WASTE && mayBeWaste ? Source.WASTE : Source.FRESH;

@@ -5,6 +5,7 @@ import java.util.List;
 import ripwright.internal.replay.BoardFrame;
 import ripwright.internal.replay.CrosscutLine;
 import ripwright.internal.replay.Tolerance;
+import ripwright.job.Job;
 import ripwright.job.Keep;
 import ripwright.measure.Length;
 import ripwright.measure.Unit;
@@ -78,10 +79,25 @@ public record ReplayLeftover(
         return thickness.nanometers();
     }
 
+    /** Where test blanks alone come from, all that is long enough for one is kept, whatever {@code keep} says. */
+    Worth worth(Job job) {
+        if (!frame.board().testOnly()) return worth(job.keep(), job.units());
+        return worth(clearLength() - job.testRip().length().nanometers(), narrow(), job.units());
+    }
+
+    private long clearLength() {
+        return length() - rawNear - rawFar;
+    }
+
     /** A leftover keep.length long, raw end trim not counted, and keep.width wide at its narrow end is an offcut. */
     public Worth worth(Keep keep, Unit unit) {
-        long lengthOver = length() - rawNear - rawFar - keep.length().nanometers();
-        long widthOver = narrow() - keep.width().nanometers();
+        return worth(
+                clearLength() - keep.length().nanometers(),
+                narrow() - keep.width().nanometers(),
+                unit);
+    }
+
+    private static Worth worth(long lengthOver, long widthOver, Unit unit) {
         long hidden = Tolerance.ofDistance(unit);
         boolean large = lengthOver >= 0 && widthOver >= 0;
         if (large && (hidden == 0 || Math.min(lengthOver, widthOver) > hidden)) return Worth.KEPT;

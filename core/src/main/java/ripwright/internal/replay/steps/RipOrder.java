@@ -10,6 +10,7 @@ import ripwright.internal.replay.Findings;
 import ripwright.internal.replay.PlacedStrip;
 import ripwright.internal.replay.ReplayIndex;
 import ripwright.internal.replay.StepIndex;
+import ripwright.internal.replay.TestedSettings;
 import ripwright.internal.replay.Words;
 import ripwright.plan.Setting;
 import ripwright.plan.Step;
@@ -24,12 +25,14 @@ public final class RipOrder {
     private final ReplayIndex pieces;
     private final StepIndex steps;
     private final Findings findings;
+    private final TestedSettings tested;
     private final Map<String, Integer> stripsAt = new HashMap<>(); // setting -> how many strips it makes
 
     public RipOrder(ReplayIndex pieces, StepIndex steps, Findings findings) {
         this.pieces = pieces;
         this.steps = steps;
         this.findings = findings;
+        this.tested = new TestedSettings(pieces);
         for (PlacedStrip strip : pieces.strips())
             strip.strip().setting().ifPresent(setting -> stripsAt.merge(setting, 1, Integer::sum));
     }
@@ -101,7 +104,7 @@ public final class RipOrder {
     private void testedDirectlyBeforeItsFirstRip(Setting setting) {
         List<Integer> tests = steps.testsOf(setting.id());
         List<Integer> rips = steps.ripsAt(setting.id());
-        int due = pieces.job().testRip().tries() > 0 ? 1 : 0;
+        int due = tested.tests(setting.id()) ? 1 : 0;
         if (tests.size() != due)
             findings.add(
                     setting.id(),

@@ -43,10 +43,10 @@ public final class SpareRule {
 
     private void spareIsTheFreeWoodAround(PlacedBlank blank, Part part, int place) {
         long spare = steps.step(place).spare().orElseThrow().nanometers();
-        SpareWood wood = new SpareWood(blank, part, pieces);
-        long beside = wood.beside();
+        RoomToGrow room = new RoomToGrow(blank, part, pieces);
+        long beside = room.beside();
         long least = Math.max(0, beside - takenByTestBlanks(blank.strip()));
-        long most = Math.max(beside, wood.around(other -> isToCome(other, place)));
+        long most = Math.max(beside, room.around(other -> isToCome(other, place)));
         if (!Tolerance.less(spare, least) && !Tolerance.more(spare, most)) return;
         String moved =
                 Tolerance.more(most, beside) ? ", and " + findings.say(most) + " were those to come moved along." : ".";

@@ -2,6 +2,7 @@ package ripwright.internal.replay.steps;
 
 import java.util.Optional;
 import ripwright.internal.replay.Findings;
+import ripwright.internal.replay.PlacedBlank;
 import ripwright.internal.replay.ReplayIndex;
 import ripwright.internal.replay.Words;
 import ripwright.plan.Step;
@@ -38,15 +39,28 @@ public final class StepForm {
         if (step.n() != due) add(step, "it is the one in place " + due + ", so " + due + " is due.");
     }
 
-    /** Crosscuts are made at one saw, rips and tests at the other; nothing is sawn in milling and measuring. */
+    /**
+     * Crosscuts are made at one saw, rips and tests at the other; nothing is sawn in milling and measuring, or where a blank is
+     * as long as its strip.
+     */
     private void atItsSaw(Step step) {
         Optional<Step.Saw> due = switch (step.does()) {
             case BREAKDOWN, SQUARE, BLANK, TRIM -> Optional.of(Step.Saw.CROSSCUT);
             case STRAIGHTEN, TEST, RIP -> Optional.of(Step.Saw.RIP);
             case MILL, CHECK -> Optional.empty();
         };
+        if (step.saw().isEmpty() && isWholeStrips(step)) return;
         if (!step.saw().equals(due))
             add(step, "a " + Words.of(step.does()) + " at " + Words.of(step.saw()) + "; " + Words.of(due) + " is due.");
+    }
+
+    private boolean isWholeStrips(Step step) {
+        if (step.does() != Step.Does.BLANK || step.stop().isPresent()) return false;
+        return !step.makes().isEmpty()
+                && step.makes().stream()
+                        .allMatch(made -> pieces.blank(made)
+                                .filter(PlacedBlank::asLongAsItsStrip)
+                                .isPresent());
     }
 
     private void onItsKindOfPiece(Step step) {

@@ -13,7 +13,7 @@ import ripwright.measure.Length;
 import ripwright.plan.Step;
 import ripwright.plan.Step.Does;
 
-/** The rules for the order at the crosscut saw: stops longest first, then fitted parts one by one. */
+/** The rules for the order at the crosscut saw: what is not cut, stops longest first, then fitted parts one by one. */
 public final class StopOrder {
     private static final String RULE = "5.steps";
 
@@ -28,6 +28,7 @@ public final class StopOrder {
     }
 
     public void check() {
+        whatIsNotCutComesFirst();
         eachStopOnceLongestFirst();
         fittedPartsComeLastInTheOrderOfTheBill();
         for (int i = 0; i < steps.size(); i++) {
@@ -36,6 +37,32 @@ public final class StopOrder {
                 allBlanksOfOneStop(i, steps.step(i).stop().get());
             else oneFittedBlank(i);
         }
+    }
+
+    /** A blank as long as its strip comes before the first stop; that of a fitted part comes in its turn. */
+    private void whatIsNotCutComesFirst() {
+        int first = -1; // step at a stop, or of a fitted part
+        for (int i = 0; i < steps.size(); i++) {
+            if (steps.step(i).does() != Does.BLANK) continue;
+            if (!isNotCut(steps.step(i))) {
+                if (first < 0) first = i;
+            } else if (first >= 0)
+                findings.add(
+                        "step " + steps.step(i).n(),
+                        RULE,
+                        "what is not cut comes before the first stop; " + steps.name(first) + " comes before it.");
+        }
+    }
+
+    /** At neither saw nor stop, and not fitted. */
+    private boolean isNotCut(Step step) {
+        return step.saw().isEmpty()
+                && step.stop().isEmpty()
+                && !step.makes().isEmpty()
+                && step.makes().stream()
+                        .allMatch(made -> pieces.blank(made)
+                                .filter(blank -> blank.asLongAsItsStrip() && !isFitted(blank))
+                                .isPresent());
     }
 
     private void eachStopOnceLongestFirst() {
@@ -59,7 +86,7 @@ public final class StopOrder {
         int line = -1;
         for (int i = 0; i < steps.size(); i++) {
             Step step = steps.step(i);
-            if (step.does() != Does.BLANK) continue;
+            if (step.does() != Does.BLANK || isNotCut(step)) continue;
             if (step.stop().isPresent()) {
                 if (fitted >= 0)
                     findings.add(
@@ -127,7 +154,13 @@ public final class StopOrder {
                     RULE,
                     "it cuts " + blanks.size() + " blanks without a stop; fitted parts are cut one a step.");
         for (PlacedBlank blank : blanks) {
-            if (!isFitted(blank))
+            if (isNotCut(step)) {
+                if (step.spare().isPresent())
+                    findings.add(
+                            blank.id(),
+                            RULE,
+                            steps.name(place) + " says what is to spare; only that of a fitted part does.");
+            } else if (!isFitted(blank))
                 findings.add(
                         blank.id(),
                         RULE,

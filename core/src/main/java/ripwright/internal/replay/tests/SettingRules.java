@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Set;
 import ripwright.internal.replay.Findings;
 import ripwright.internal.replay.ReplayIndex;
+import ripwright.internal.replay.TestedSettings;
 import ripwright.internal.replay.Words;
 import ripwright.plan.Setting;
 import ripwright.plan.TestBlank;
@@ -18,11 +19,13 @@ public final class SettingRules {
 
     private final ReplayIndex pieces;
     private final Findings findings;
+    private final TestedSettings tested;
     private final int tries;
 
     public SettingRules(ReplayIndex pieces, Findings findings) {
         this.pieces = pieces;
         this.findings = findings;
+        this.tested = new TestedSettings(pieces);
         this.tries = pieces.job().testRip().tries();
     }
 
@@ -54,11 +57,12 @@ public final class SettingRules {
             if (!used.contains(setting.id())) findings.add(setting.id(), RULE, "no strip is ripped at it.");
     }
 
-    /** {@code test.blank} stands for the first of the blanks that prove a setting; with no tries there is none. */
+    /** {@code test.blank} stands for the first of the blanks that prove a setting; one that is not tested has none. */
     private void eachIsTestedFirstOnOneOfItsBlanks() {
         for (Setting setting : pieces.plan().settings()) {
             if (setting.test().isEmpty()) {
-                if (tries > 0) findings.add(setting.id(), "5.testBlanks", "no test blank is named for it.");
+                if (tested.tests(setting.id()))
+                    findings.add(setting.id(), "5.testBlanks", "no test blank is named for it.");
                 continue;
             }
             Setting.Test test = setting.test().get();
@@ -67,6 +71,11 @@ public final class SettingRules {
                         setting.id(),
                         "5.testBlanks",
                         "it is tested on " + test.blank() + "; with 0 tries no setting is.");
+            else if (tested.needsNoProof(setting.id()))
+                findings.add(
+                        setting.id(),
+                        "5.testBlanks",
+                        "it is tested on " + test.blank() + "; no part ripped at it needs that.");
             else
                 pieces.testBlank(test.blank())
                         .ifPresentOrElse(
@@ -89,18 +98,19 @@ public final class SettingRules {
                             + "; it is listed as from " + Words.of(blank.source()) + ".");
     }
 
-    /** Every setting has exactly as many blanks in whose {@code proves} it stands as there are tries. */
+    /** Every setting that is tested has exactly as many blanks in whose {@code proves} it stands as there are tries. */
     private void eachHasItsTries() {
         Map<String, Integer> proofs = new HashMap<>();
         for (TestBlank blank : pieces.plan().testBlanks())
             for (String setting : new LinkedHashSet<>(blank.proves())) proofs.merge(setting, 1, Integer::sum);
         for (Setting setting : pieces.plan().settings()) {
             int proved = proofs.getOrDefault(setting.id(), 0);
-            if (proved != tries)
+            int due = tested.needsNoProof(setting.id()) ? 0 : tries;
+            if (proved != due)
                 findings.add(
                         setting.id(),
                         "5.testBlanks",
-                        "it is proved by " + Words.count(proved, "test blank") + "; " + Words.due(tries) + ".");
+                        "it is proved by " + Words.count(proved, "test blank") + "; " + Words.due(due) + ".");
         }
     }
 }

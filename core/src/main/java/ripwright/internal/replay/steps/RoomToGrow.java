@@ -11,14 +11,14 @@ import ripwright.internal.replay.Tolerance;
 import ripwright.stock.Defect;
 
 /** How much longer a blank could be on its strip, with the other blanks where they lie or moved along; in nanometers. */
-final class SpareWood {
+final class RoomToGrow {
     private final PlacedBlank blank;
     private final Part part;
     private final ReplayIndex pieces;
     private final long kerf;
     private final List<PlacedBlank> others;
 
-    SpareWood(PlacedBlank blank, Part part, ReplayIndex pieces) {
+    RoomToGrow(PlacedBlank blank, Part part, ReplayIndex pieces) {
         this.blank = blank;
         this.part = part;
         this.pieces = pieces;
