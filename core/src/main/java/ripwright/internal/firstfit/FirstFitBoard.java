@@ -68,7 +68,9 @@ public final class FirstFitBoard {
     private boolean suits(int number) {
         Part part = job.parts().get(number);
         return !board.testOnly()
-                && part.thickness().equals(board.millsTo()) && part.takes(board.species()) && part.mayComeFrom(board.id());
+                && part.thickness().equals(board.millsTo())
+                && part.takes(board.species())
+                && part.mayComeFrom(board.id());
     }
 
     private boolean intoNewSection(int part) {
@@ -84,8 +86,7 @@ public final class FirstFitBoard {
         long needed = Math.max(job.parts().get(part).blankLength().nanometers(), shortest);
         for (long from : starts(first, ends))
             for (long to : new long[] {
-                ends.endUpTo(from + longest),
-                Math.min(end, ends.sectionTo(ends.spanFrom(from) + needed))
+                ends.endUpTo(from + longest), Math.min(end, ends.sectionTo(ends.spanFrom(from) + needed))
             }) {
                 if (to > end || to - from < needed || to - from > longest) continue;
                 if (cut(part, from, to, Edge.LEFT)) return true;

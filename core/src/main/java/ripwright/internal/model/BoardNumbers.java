@@ -17,7 +17,8 @@ public final class BoardNumbers {
     public final long length;
     public final long from; // the near end trim
     public final long to; // where the far end trim begins, or what is withheld; may lie before from
-    public final long begin; // where a section may begin at the earliest: at from, or at the end when sections are left long
+    public final long
+            begin; // where a section may begin at the earliest: at from, or at the end when sections are left long
     public final long end; // and end at the latest
     public final long widthNear;
     public final long widthFar;

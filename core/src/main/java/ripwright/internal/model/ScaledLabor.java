@@ -3,7 +3,7 @@ package ripwright.internal.model;
 import ripwright.saw.Labor;
 
 /**
- * What labor costs in coins, rounded down.
+ * What labor costs in scaled money, rounded down.
  *
  * @param rip for one rip
  * @param crosscut for one crosscut
@@ -11,13 +11,13 @@ import ripwright.saw.Labor;
  * @param untested for one rip setting without a test
  */
 public record ScaledLabor(long rip, long crosscut, long setting, long untested) {
-    public static ScaledLabor of(JobNumbers numbers, ScaledMoney coins) {
+    public static ScaledLabor of(JobNumbers numbers, ScaledMoney money) {
         Labor labor = numbers.job().laborOrUnpaid();
         boolean tested = numbers.job().testRip().tries() > 0;
         return new ScaledLabor(
-                coins.labor(labor.ripMinutes()),
-                coins.labor(labor.crosscutMinutes()),
-                coins.labor(tested ? labor.settingMinutes().add(labor.ripMinutes()) : labor.settingMinutes()),
-                coins.labor(labor.settingMinutes()));
+                money.labor(labor.ripMinutes()),
+                money.labor(labor.crosscutMinutes()),
+                money.labor(tested ? labor.settingMinutes().add(labor.ripMinutes()) : labor.settingMinutes()),
+                money.labor(labor.settingMinutes()));
     }
 }

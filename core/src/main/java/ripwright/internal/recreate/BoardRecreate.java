@@ -196,8 +196,7 @@ public final class BoardRecreate {
             if (!atFar) from = Math.max(section.from(), board.beginUpTo(to - numbers.shortestRip));
             else to = Math.min(section.to(), board.endFrom(from + numbers.shortestRip));
         }
-        if (to - from < numbers.shortestRip)
-            from = Math.max(section.from(), board.beginUpTo(to - numbers.shortestRip));
+        if (to - from < numbers.shortestRip) from = Math.max(section.from(), board.beginUpTo(to - numbers.shortestRip));
         boolean left = section.referenceEdge() == Edge.LEFT;
         long least = board.referenceLoss(left, section.to() - section.from());
         boolean asLittleAsItMay = section.edgeLoss() == least && board.defects.length == 0;

@@ -58,7 +58,8 @@ public final class SectionLengths {
         double promise = -1;
         for (int i = 0; i < DRAWS; i++) {
             long length = sum(candidates, most, random);
-            double other = filled(length, usable) + filled(room - length - numbers.crosscutKerf - 2 * numbers.over, usable);
+            double other =
+                    filled(length, usable) + filled(room - length - numbers.crosscutKerf - 2 * numbers.over, usable);
             if (other <= promise) continue;
             promise = other;
             best = length;

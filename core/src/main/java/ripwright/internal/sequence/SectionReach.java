@@ -44,9 +44,7 @@ public final class SectionReach {
         for (int i = 0; i < layout.sections().size(); i++) {
             Layout.Section section = now.sections().get(i);
             boolean last = i == layout.sections().size() - 1;
-            long to = last
-                    ? ends.end()
-                    : ends.endUpTo(now.sections().get(i + 1).from() - kerf);
+            long to = last ? ends.end() : ends.endUpTo(now.sections().get(i + 1).from() - kerf);
             if (to > section.to()) now = better(now, i, section.from(), to);
             section = now.sections().get(i);
             if (i == 0 && section.from() > 0) now = better(now, i, ends.begin(), section.to());
@@ -57,8 +55,7 @@ public final class SectionReach {
     private Layout better(Layout layout, int i, long from, long to) {
         Layout.Section section = layout.sections().get(i);
         List<Layout.Section> sections = new ArrayList<>(layout.sections());
-        sections.set(
-                i, new Layout.Section(from, to, section.referenceEdge(), section.edgeLoss(), section.strips()));
+        sections.set(i, new Layout.Section(from, to, section.referenceEdge(), section.edgeLoss(), section.strips()));
         Layout longer = new Layout(layout.board(), sections);
         return fits(job.board(layout.board()), sections.get(i)) && kept(longer).equals(kept(layout)) ? longer : layout;
     }
@@ -70,11 +67,11 @@ public final class SectionReach {
         Edge other = section.referenceEdge() == Edge.LEFT ? Edge.RIGHT : Edge.LEFT;
         if (!edges.straight(section.referenceEdge()) && edges.straighteningLoss(length) > section.edgeLoss())
             return false;
-        long taken = section.edgeLoss() + (edges.straight(other) ? 0 : board.edgeLoss().nanometers());
+        long taken = section.edgeLoss()
+                + (edges.straight(other) ? 0 : board.edgeLoss().nanometers());
         long kerf = job.saw().ripKerf().nanometers();
         for (Layout.Strip strip : section.strips()) taken += strip.width() + kerf;
-        return taken - kerf
-                <= Piece.across(board, section.from(), section.to()).narrowWidth();
+        return taken - kerf <= Piece.across(board, section.from(), section.to()).narrowWidth();
     }
 
     private List<Piece> kept(Layout layout) {

@@ -64,7 +64,10 @@ public final class SpareWood {
 
     /** Whether a defect on the strip bars that blank's part, so that it cannot be cut but where it lies. */
     private boolean stays(int i) {
-        return barring(strip.parts().get(i), section.section().from(), section.section().to())
+        return barring(
+                        strip.parts().get(i),
+                        section.section().from(),
+                        section.section().to())
                 .findAny()
                 .isPresent();
     }

@@ -39,7 +39,8 @@ public final class TestChains {
         NavigableSet<Long> all = new TreeSet<>();
         for (RipSetting setting : settings) if (setting.tested()) all.addAll(setting.thicknesses());
         List<Long> rising = List.copyOf(all);
-        if (settings.stream().allMatch(setting -> !setting.tested() || setting.thicknesses().size() == 1)) return List.of(rising);
+        if (settings.stream()
+                .allMatch(setting -> !setting.tested() || setting.thicknesses().size() == 1)) return List.of(rising);
         List<List<Long>> orders = new ArrayList<>();
         if (all.size() <= 4) {
             permute(new ArrayList<>(rising), 0, orders);

@@ -99,8 +99,7 @@ public final class TestPlan {
     }
 
     private TestWoodChoice.Answer choose(TestWoodPool pool) {
-        if (pool.capacity() < job.testRip().tries())
-            throw noWood(firstTested());
+        if (pool.capacity() < job.testRip().tries()) throw noWood(firstTested());
         TestChains chains = new TestChains(settings, ripKerf(), job.testRip().tries());
         Optional<TestWoodChoice.Answer> best = Optional.empty();
         Optional<TestChain> stuck = Optional.empty();

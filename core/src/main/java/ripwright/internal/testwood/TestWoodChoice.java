@@ -117,7 +117,8 @@ public final class TestWoodChoice {
                             .computeIfAbsent(new Need(chain.first(), chain.thickness(), source), this::candidates)
                             .stream()
                             .filter(one -> isFree(one) && one.yields(count(one) + 1, widthAt(chain.first())))
-                            .sorted(Comparator.comparing((TestWood one) -> !one.piece.board().testOnly())
+                            .sorted(Comparator.comparing(
+                                            (TestWood one) -> !one.piece.board().testOnly())
                                     .thenComparing(one -> added(one, count(one) + 1))
                                     .thenComparing(one -> -count(one))
                                     .thenComparing(one -> one.piece.clearLength())
@@ -146,7 +147,8 @@ public final class TestWoodChoice {
                         && one.after < need.first()
                         && one.piece.board().millsTo().nanometers() == need.thickness()
                         && one.yields(1, widthAt(need.first())))
-                .sorted(Comparator.comparing((TestWood one) -> !one.piece.board().testOnly())
+                .sorted(Comparator.comparing(
+                                (TestWood one) -> !one.piece.board().testOnly())
                         .thenComparing(one -> one.loss(1))
                         .thenComparing(one -> one.piece.clearLength())
                         .thenComparing(one -> one.number))
