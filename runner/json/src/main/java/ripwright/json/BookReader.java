@@ -39,9 +39,8 @@ public final class BookReader {
 
     private static Booked booked(Fields fields, Lengths lengths) {
         WoodFields wood = new WoodFields(lengths);
-        Kind<Board> board = ObjectKind.of(
-                "a board as in a stack",
-                cut -> wood.read(cut, cut.required("id", Names.of("id")), cut.optional("ripped", Kinds.flag(), false)));
+        Kind<Board> board =
+                ObjectKind.of("a board as in a stack", cut -> wood.read(cut, cut.required("id", Names.of("id"))));
         OffcutFields offcut = new OffcutFields(lengths, new Distinct("id"));
         Kind<Settlement.Taken> taken = ObjectKind.of(
                 "an offcut with its place",
