@@ -5,15 +5,14 @@ import static org.assertj.core.api.Assertions.catchThrowable;
 
 import java.util.ArrayList;
 import java.util.Collections;
-import java.util.HashMap;
 import java.util.HashSet;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
 import java.util.Set;
 import java.util.SplittableRandom;
+import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
 import ripwright.bill.Part;
 import ripwright.internal.firstfit.FirstFitDecreasing;
@@ -63,12 +62,8 @@ class MishapsTest {
                     plan.steps().subList(0, upTo).stream().map(Step::n).toList());
         }
 
-        Map<String, SizeNow> pieces(List<Change> changes) {
-            Map<String, SizeNow> pieces = new LinkedHashMap<>();
-            for (SizeNow piece :
-                    new Resume(job, plan, new Report(job.name(), done, changes, Optional.empty())).pieces())
-                pieces.put(piece.id(), piece);
-            return pieces;
+        List<SizeNow> pieces(List<Change> changes) {
+            return new Resume(job, plan, new Report(job.name(), done, changes, Optional.empty())).pieces();
         }
     }
 
@@ -165,6 +160,7 @@ class MishapsTest {
     private static void isAsSaid(SizeNow now, Mishap mishap, Begun begun) {
         Piece was = mishap.piece.wood();
         Piece is = now.wood();
+        assertThat(now.id()).isEqualTo(mishap.piece.id());
         assertThat(now.planned()).isEqualTo(mishap.piece.planned());
         assertThat(is.from()).isEqualTo(was.from());
         assertThat(is.left()).isEqualTo(was.left());
@@ -189,23 +185,22 @@ class MishapsTest {
             int spoken = 0;
             for (int again = 0; again < 5; again++) {
                 begun = begun.further(random);
-                Map<String, SizeNow> before = begun.pieces(List.of());
-                List<String> ids = new ArrayList<>(before.keySet());
-                Map<String, Mishap> mishaps = new HashMap<>();
-                List<Change> said = new ArrayList<>();
+                List<SizeNow> before = begun.pieces(List.of());
+                Map<Integer, Mishap> mishaps = new TreeMap<>(); // by the piece's place
                 for (int i = random.nextInt(4); i >= 0; i--) {
-                    SizeNow piece = before.get(ids.get(random.nextInt(ids.size())));
-                    if (mishaps.containsKey(piece.id())) continue;
-                    Mishap mishap = Mishap.random(random, piece);
-                    mishaps.put(piece.id(), mishap);
-                    said.addAll(mishap.said());
+                    int place = random.nextInt(before.size());
+                    mishaps.putIfAbsent(place, Mishap.random(random, before.get(place)));
                 }
+                List<Change> said = new ArrayList<>();
+                for (Mishap mishap : mishaps.values()) said.addAll(mishap.said());
                 Collections.shuffle(said, new Random(random.nextLong()));
-                Map<String, SizeNow> after = begun.pieces(said);
-                assertThat(after.keySet()).isEqualTo(before.keySet());
-                for (String id : ids)
-                    if (mishaps.containsKey(id)) isAsSaid(after.get(id), mishaps.get(id), begun);
-                    else assertThat(after.get(id)).isEqualTo(before.get(id));
+                List<SizeNow> after = begun.pieces(said);
+                assertThat(after).hasSameSizeAs(before);
+                for (int place = 0; place < before.size(); place++) {
+                    Mishap mishap = mishaps.get(place);
+                    if (mishap == null) assertThat(after.get(place)).isEqualTo(before.get(place));
+                    else isAsSaid(after.get(place), mishap, begun);
+                }
                 spoken += said.size();
             }
             return spoken > 5;
@@ -220,18 +215,18 @@ class MishapsTest {
             int taken = 0;
             for (int again = 0; again < 5; again++) {
                 begun = begun.further(random);
-                Map<String, SizeNow> before = begun.pieces(List.of());
-                for (SizeNow strip : before.values())
+                List<SizeNow> before = begun.pieces(List.of());
+                for (SizeNow strip : before)
                     if (strip.planned().kind() == Kind.STRIP && ripped(begun, strip, before, random)) taken++;
             }
             return taken > 0;
         });
     }
 
-    private static boolean ripped(Begun begun, SizeNow strip, Map<String, SizeNow> before, SplittableRandom random) {
+    private static boolean ripped(Begun begun, SizeNow strip, List<SizeNow> before, SplittableRandom random) {
         long more = HAIR * (1 + random.nextInt(200));
         Optional<Section> section = section(begun.plan, strip.planned().name());
-        List<SizeNow> beside = before.values().stream()
+        List<SizeNow> beside = before.stream()
                 .filter(piece -> section.filter(
                                 of -> of.id().equals(piece.planned().of()))
                         .isPresent())
@@ -244,12 +239,13 @@ class MishapsTest {
             assertThat(catchThrowable(() -> begun.pieces(List.of(wider)))).isInstanceOf(WrongReportException.class);
             return false;
         }
-        Map<String, SizeNow> after = begun.pieces(List.of(wider));
-        for (SizeNow was : before.values()) {
-            SizeNow is = after.get(was.id());
-            if (was == strip)
+        List<SizeNow> after = begun.pieces(List.of(wider));
+        for (int place = 0; place < before.size(); place++) {
+            SizeNow was = before.get(place);
+            SizeNow is = after.get(place);
+            if (was.id().equals(strip.id()))
                 assertThat(is.wood().narrowWidth() - was.wood().narrowWidth()).isEqualTo(more);
-            else if (was != beside.get(0)) assertThat(is).isEqualTo(was);
+            else if (!was.id().equals(beside.get(0).id())) assertThat(is).isEqualTo(was);
             else {
                 boolean left = section.orElseThrow().referenceEdge() == Edge.LEFT;
                 assertThat(is.wood().left() - was.wood().left()).isEqualTo(left ? more : 0);

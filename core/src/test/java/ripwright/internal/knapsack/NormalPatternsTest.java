@@ -10,6 +10,7 @@ import ripwright.testing.Seeds;
 
 /** Against the sums of all choices of strips, listed width by width. */
 class NormalPatternsTest {
+    @SuppressWarnings("ArrayRecordComponent") // never compared
     private record Case(long[] strips, long room) {
         static Case random(SplittableRandom random, int size) {
             long[] strips = random.longs(1 + random.nextInt(4), 2, 6 + 2L * size)

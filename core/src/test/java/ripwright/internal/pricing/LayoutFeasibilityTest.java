@@ -17,6 +17,7 @@ import ripwright.testing.Seeds;
 /** Whether a small clear board gives certain blanks, against every way to lay them into it one by one. */
 class LayoutFeasibilityTest {
     /** A board, and how many of each of its blanks it is to give. */
+    @SuppressWarnings("ArrayRecordComponent") // never compared
     private record Case(InchBoard board, int[] made) {
         static Case random(SplittableRandom random, int size) {
             InchBoard board = InchBoard.random(random, size + 8);
