@@ -14,21 +14,16 @@ import ripwright.Options;
 import ripwright.Planner;
 import ripwright.bill.Part;
 import ripwright.job.Job;
-import ripwright.job.Keep;
-import ripwright.job.Limits;
 import ripwright.measure.Length;
-import ripwright.measure.Unit;
 import ripwright.plan.Plan;
 import ripwright.plan.Shortage;
 import ripwright.plan.Step;
 import ripwright.plan.Step.Does;
 import ripwright.plan.TestBlank;
-import ripwright.saw.Saw;
 import ripwright.saw.TestRip;
 import ripwright.stock.Board;
 import ripwright.stock.Defect;
 import ripwright.stock.History;
-import ripwright.stock.Species;
 import ripwright.testing.JobBuilder;
 
 /**
@@ -54,19 +49,12 @@ class ResumeTest {
     }
 
     private static Job job(List<Part> parts, Board... stack) {
-        return new Job(
-                "Shelf",
-                Unit.INCH,
-                Saw.of(in("1/8"), in("1/8")),
-                TestRip.NONE,
-                new Keep(in("12"), in("2")),
-                Map.of(new Species("ash"), new BigDecimal("6")),
-                new BigDecimal("0.5"),
-                Optional.empty(),
-                List.of(stack),
-                List.of(),
-                parts,
-                Limits.NONE);
+        return new JobBuilder("Shelf")
+                .price("ash", new BigDecimal("6"))
+                .salvage(new BigDecimal("0.5"))
+                .stack(List.of(stack))
+                .parts(parts)
+                .build();
     }
 
     private static Plan planned(Job job) {
