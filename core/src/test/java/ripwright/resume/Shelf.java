@@ -3,22 +3,16 @@ package ripwright.resume;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import ripwright.Options;
 import ripwright.Planner;
 import ripwright.bill.Part;
 import ripwright.job.Job;
-import ripwright.job.Keep;
-import ripwright.job.Limits;
 import ripwright.measure.Length;
-import ripwright.measure.Unit;
 import ripwright.plan.Plan;
 import ripwright.plan.Step;
-import ripwright.saw.Saw;
-import ripwright.saw.TestRip;
 import ripwright.stock.Board;
-import ripwright.stock.Species;
+import ripwright.testing.JobBuilder;
 
 /**
  * A board 3 3/4 in wide and 50 in long gives a strip of 2 in for two rails and one of 1 1/2 in for two cleats, with 1/8 in to
@@ -43,19 +37,12 @@ final class Shelf {
     }
 
     static Job job(List<Part> parts, Board... stack) {
-        return new Job(
-                "Shelf",
-                Unit.INCH,
-                Saw.of(in("1/8"), in("1/8")),
-                TestRip.NONE,
-                new Keep(in("12"), in("2")),
-                Map.of(new Species("ash"), new BigDecimal("6")),
-                new BigDecimal("0.5"),
-                Optional.empty(),
-                List.of(stack),
-                List.of(),
-                parts,
-                Limits.NONE);
+        return new JobBuilder("Shelf")
+                .price("ash", new BigDecimal("6"))
+                .salvage(new BigDecimal("0.5"))
+                .stack(List.of(stack))
+                .parts(parts)
+                .build();
     }
 
     static Plan planned(Job job) {
