@@ -29,7 +29,7 @@ public final class ColumnGeneration {
 
     private final Demand demand;
     private final PricingProblem pricing;
-    private final double unit; // coins in one of the program's
+    private final double unit; // money in one of the program's
     private final Simplex program;
     private final List<Column> columns = new ArrayList<>();
     private final int firstColumn;
@@ -98,15 +98,15 @@ public final class ColumnGeneration {
         while (!stop.getAsBoolean()) {
             program.solve(stop);
             double met = program.value() * unit + settledShare();
-            if (best.coins() >= met - Math.abs(met) * CLOSE) break;
+            if (best.money() >= met - Math.abs(met) * CLOSE) break;
             long[] prices = programPrices();
             long[] middle = between(prices, best.prices(), near);
             LagrangianBound now = LagrangianBound.of(demand, middle, pricing);
             asked.add(now);
             boolean joined = join(middle, prices);
-            if (now.coins() > best.coins()) {
+            if (now.money() > best.money()) {
                 best = now;
-                raised.accept(best.coins());
+                raised.accept(best.money());
             }
             if (!joined && near == 0) break;
             near = joined ? 0.5 : 0;
@@ -158,7 +158,7 @@ public final class ColumnGeneration {
             rows[at] = k;
             values[at++] = column.made()[k];
         }
-        rows[at] = parts + column.pattern().boardKind();
+        rows[at] = parts + column.pattern().boardType();
         values[at] = 1;
         program.add(rows, values, column.cost() / unit);
         columns.add(column);

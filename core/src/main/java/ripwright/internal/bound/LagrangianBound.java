@@ -18,7 +18,7 @@ import ripwright.internal.pricing.PricingProblem;
  *     99 (2004) 283-296"
  */
 @SuppressWarnings("ArrayRecordComponent") // never changed once made, never compared
-public record LagrangianBound(Demand demand, long[] prices, long[] worths, BigFraction perFeet, long coins) {
+public record LagrangianBound(Demand demand, long[] prices, long[] worths, BigFraction perFeet, long money) {
     /** Reckons the floor of those prices. */
     static LagrangianBound of(Demand demand, long[] prices, PricingProblem pricing) {
         pricing.price(prices);
@@ -35,8 +35,8 @@ public record LagrangianBound(Demand demand, long[] prices, long[] worths, BigFr
             long gain = worths[b] - demand.cost[b];
             if (gain > 0) sum = sum.subtract(times(gain, demand.copies[b]));
         }
-        long coins = sum.add(BigInteger.valueOf(demand.due)).longValueExact();
-        return new LagrangianBound(demand, prices, worths, perFeet, coins);
+        long money = sum.add(BigInteger.valueOf(demand.due)).longValueExact();
+        return new LagrangianBound(demand, prices, worths, perFeet, money);
     }
 
     private static BigInteger times(long a, long b) {

@@ -37,7 +37,7 @@ public final class LowerBound {
     /**
      * A layout that the floor rests on.
      *
-     * @param layout one of real blanks, feasible by itself, of the first board of its kind
+     * @param layout one of real blanks, feasible by itself, of the first board of its type
      * @param weight how much of it the linear program took, from 0 to the number of boards alike
      */
     public record WeightedLayout(PricedLayout layout, double weight) {}
@@ -49,11 +49,11 @@ public final class LowerBound {
 
     private LowerBound(Demand demand, BooleanSupplier stop, BooleanSupplier abort, Consumer<Money> raised) {
         this.demand = demand;
-        pricing = new PricingProblem(demand.numbers, demand.kinds, demand.coins);
+        pricing = new PricingProblem(demand.numbers, demand.types, demand.money);
         pricing.abortWhen(abort);
         LagrangianBound start = first();
-        raised.accept(money(start.coins()));
-        LongConsumer tell = coins -> raised.accept(money(coins));
+        raised.accept(money(start.money()));
+        LongConsumer tell = money -> raised.accept(money(money));
         boolean large = demand.least.isEmpty() && demand.wanted.length + demand.copies.length > MOST_ROWS;
         if (large) start = new Subgradient(demand, pricing, start).run(STEPS, stop, tell);
         generation = new ColumnGeneration(demand, pricing, start);
@@ -100,15 +100,15 @@ public final class LowerBound {
     static long[] firstPrices(Demand demand) {
         long[] byLength = pricesByLength(demand);
         if (Arrays.stream(byLength).allMatch(price -> price > 0)) return byLength;
-        double cheapest = Double.MAX_VALUE; // coins for a board foot
+        double cheapest = Double.MAX_VALUE; // money for a board foot
         for (int b = 0; b < demand.copies.length; b++) {
-            Board board = demand.numbers.job().boards().get(demand.kinds.boardsOf(b)[0]);
+            Board board = demand.numbers.job().boards().get(demand.types.boardsOf(b)[0]);
             double feet = BoardFeet.of(board.area(), board.thickness()).value().doubleValue();
             cheapest = Math.min(cheapest, demand.cost[b] / feet);
         }
         long[] prices = new long[demand.wanted.length];
         for (int k = 0; k < prices.length; k++) {
-            Part part = demand.numbers.job().parts().get(demand.kinds.partsOf(k)[0]);
+            Part part = demand.numbers.job().parts().get(demand.types.partsOf(k)[0]);
             double feet = part.boardFeet().value().doubleValue();
             prices[k] = Math.round(feet * cheapest * FIRST_PRICE);
         }
@@ -124,8 +124,8 @@ public final class LowerBound {
         for (RippedStock stock : RippedStock.all(demand.numbers)) {
             for (int k = 0; k < stock.parts() && stock.alone(); k++) {
                 double millionths = stock.leastCost(k);
-                prices[demand.kinds.typeOfPart(stock.partsOf(k)[0])] =
-                        (long) (millionths * demand.coins.perMillionth());
+                prices[demand.types.typeOfPart(stock.partsOf(k)[0])] =
+                        (long) (millionths * demand.money.perMillionth());
             }
         }
         return prices;
@@ -133,17 +133,17 @@ public final class LowerBound {
 
     /** The floor; never below 0, as no plan fetches money. */
     public Money value() {
-        return money(lagrangianBound.coins());
+        return money(lagrangianBound.money());
     }
 
-    private Money money(long coins) {
-        return demand.coins.money(Math.max(0, coins));
+    private Money money(long money) {
+        return demand.money.money(Math.max(0, money));
     }
 
     /** What one blank of each part is worth to the job, in millionths of the currency. */
     public double[] prices() {
         double[] prices = new double[demand.numbers.parts()];
-        Arrays.setAll(prices, p -> lagrangianBound.prices()[demand.kinds.typeOfPart(p)] / demand.coins.perMillionth());
+        Arrays.setAll(prices, p -> lagrangianBound.prices()[demand.types.typeOfPart(p)] / demand.money.perMillionth());
         return prices;
     }
 
@@ -156,7 +156,7 @@ public final class LowerBound {
         Map<PricedLayout, Double> found = new LinkedHashMap<>();
         for (int j = 0; j < weights.length; j++) {
             Pattern pattern = generation.columns().get(j).pattern();
-            int board = demand.kinds.boardsOf(pattern.boardKind())[0];
+            int board = demand.types.boardsOf(pattern.boardType())[0];
             double weight = weights[j];
             pricing.place(board, pattern, lagrangianBound.prices(), demand.numbers.wanted())
                     .ifPresent(layout -> found.merge(layout, weight, Double::sum));

@@ -30,24 +30,24 @@ public final class ResidualMaster {
      */
     public record Solution(double cost, List<LowerBound.WeightedLayout> layouts) {}
 
-    /** A layout: {@code made[i]} blanks of part kind {@code kinds[i]}, for so many coins. */
+    /** A layout: {@code made[i]} blanks of part type {@code types[i]}, for so many money. */
     @SuppressWarnings("ArrayRecordComponent") // never changed once made, never compared
-    private record Real(PricedLayout layout, int boardKind, int[] kinds, int[] made, double cost) {}
+    private record Real(PricedLayout layout, int boardType, int[] types, int[] made, double cost) {}
 
     private final Demand demand;
     private final PricingProblem pricing;
     private final List<Real> known;
-    private final double unit; // coins in one of the program's
+    private final double unit; // money in one of the program's
     private final int[] missing; // missing[p]: blanks of part p
-    private final int[] wanted; // wanted[k]: of part kind k
+    private final int[] wanted; // wanted[k]: of part type k
     private final boolean[] cut; // cut[b]: whether board b is
-    private final int[] copies; // copies[k]: boards of kind k that are left
+    private final int[] copies; // copies[k]: boards of type k that are left
     private long[] prices;
 
     /** Begins with the whole bill and all boards; the floor must be under plans that make the whole bill. */
     public ResidualMaster(LowerBound lowerBound) {
         demand = lowerBound.demand();
-        pricing = new PricingProblem(demand.numbers, demand.kinds, demand.coins);
+        pricing = new PricingProblem(demand.numbers, demand.types, demand.money);
         prices = lowerBound.lagrangianBound().prices().clone();
         missing = demand.numbers.wanted();
         wanted = demand.wanted.clone();
@@ -65,10 +65,10 @@ public final class ResidualMaster {
     public void keep(PricedLayout layout) {
         int board = layout.layout().board();
         cut[board] = true;
-        copies[demand.kinds.typeOfBoard(board)]--;
+        copies[demand.types.typeOfBoard(board)]--;
         for (int part : layout.made()) {
             missing[part]--;
-            wanted[demand.kinds.typeOfPart(part)]--;
+            wanted[demand.types.typeOfPart(part)]--;
         }
     }
 
@@ -112,12 +112,12 @@ public final class ResidualMaster {
         for (int j = 0; j < columns.size(); j++) {
             if (weights[first + j] < 1e-6) continue;
             PricedLayout layout = columns.get(j).layout;
-            int board = free(columns.get(j).boardKind);
+            int board = free(columns.get(j).boardType);
             taken.add(new LowerBound.WeightedLayout(
                     layout.layout().board() == board ? layout : layout.on(board), weights[first + j]));
         }
         taken.sort(Comparator.comparing(layout -> -layout.weight()));
-        return new Solution(program.value() * unit / demand.coins.perMillionth(), taken);
+        return new Solution(program.value() * unit / demand.money.perMillionth(), taken);
     }
 
     /** The same, which then goes its own way; the layouts found on either way serve both. */
@@ -137,9 +137,9 @@ public final class ResidualMaster {
         prices = other.prices.clone();
     }
 
-    private int free(int kind) {
-        for (int board : demand.kinds.boardsOf(kind)) if (!cut[board]) return board;
-        throw new IllegalStateException("No board of kind " + kind + " is left.");
+    private int free(int type) {
+        for (int board : demand.types.boardsOf(type)) if (!cut[board]) return board;
+        throw new IllegalStateException("No board of type " + type + " is left.");
     }
 
     private Simplex program() {
@@ -157,12 +157,12 @@ public final class ResidualMaster {
         record Ranked(Real column, double reduced) {}
         List<Ranked> ranked = new ArrayList<>();
         for (Real column : known) {
-            if (copies[column.boardKind] == 0) continue;
+            if (copies[column.boardType] == 0) continue;
             double worth = 0;
             boolean fits = true;
-            for (int i = 0; i < column.kinds.length; i++) {
-                fits &= column.made[i] <= wanted[column.kinds[i]];
-                worth += (double) column.made[i] * prices[column.kinds[i]];
+            for (int i = 0; i < column.types.length; i++) {
+                fits &= column.made[i] <= wanted[column.types[i]];
+                worth += (double) column.made[i] * prices[column.types[i]];
             }
             if (fits) ranked.add(new Ranked(column, column.cost - worth));
         }
@@ -171,11 +171,11 @@ public final class ResidualMaster {
     }
 
     private void add(Simplex program, Real column) {
-        int n = column.kinds.length;
-        int[] rows = Arrays.copyOf(column.kinds, n + 1);
+        int n = column.types.length;
+        int[] rows = Arrays.copyOf(column.types, n + 1);
         double[] values = new double[n + 1];
         for (int i = 0; i < n; i++) values[i] = column.made[i];
-        rows[n] = wanted.length + column.boardKind;
+        rows[n] = wanted.length + column.boardType;
         values[n] = 1;
         program.add(rows, values, column.cost / unit);
     }
@@ -196,24 +196,24 @@ public final class ResidualMaster {
             if (found.isEmpty()) continue;
             Real column = found.get();
             double reduced = column.cost / unit - program.price(wanted.length + b);
-            for (int i = 0; i < column.kinds.length; i++) reduced -= column.made[i] * program.price(column.kinds[i]);
+            for (int i = 0; i < column.types.length; i++) reduced -= column.made[i] * program.price(column.types[i]);
             if (reduced < -1e-7) joined.add(column);
         }
         return joined;
     }
 
     private Optional<Real> real(Pattern pattern, long[] asked) {
-        int board = demand.kinds.boardsOf(pattern.boardKind())[0];
+        int board = demand.types.boardsOf(pattern.boardType())[0];
         return pricing.place(board, pattern, asked, missing)
                 .filter(layout -> layout.made().length > 0)
-                .map(layout -> real(layout, pattern.boardKind()));
+                .map(layout -> real(layout, pattern.boardType()));
     }
 
-    private Real real(PricedLayout layout, int boardKind) {
+    private Real real(PricedLayout layout, int boardType) {
         int[] many = new int[wanted.length];
-        for (int part : layout.made()) many[demand.kinds.typeOfPart(part)]++;
-        int[] kinds = IntStream.range(0, many.length).filter(k -> many[k] > 0).toArray();
-        int[] made = Arrays.stream(kinds).map(k -> many[k]).toArray();
-        return new Real(layout, boardKind, kinds, made, layout.net() * demand.coins.perMillionth());
+        for (int part : layout.made()) many[demand.types.typeOfPart(part)]++;
+        int[] types = IntStream.range(0, many.length).filter(k -> many[k] > 0).toArray();
+        int[] made = Arrays.stream(types).map(k -> many[k]).toArray();
+        return new Real(layout, boardType, types, made, layout.net() * demand.money.perMillionth());
     }
 }

@@ -55,15 +55,15 @@ public final class Subgradient {
         double aim = FIRST_AIM;
         int barren = 0;
         LagrangianBound now = LagrangianBound.of(demand, best.prices().clone(), pricing);
-        for (int i = 0; i < steps && aim > LAST_AIM && best.coins() < most && !stop.getAsBoolean(); i++) {
+        for (int i = 0; i < steps && aim > LAST_AIM && best.money() < most && !stop.getAsBoolean(); i++) {
             turn(step);
-            move(prices, step, best.coins() * (1 + aim) - now.coins());
+            move(prices, step, best.money() * (1 + aim) - now.money());
             now = LagrangianBound.of(demand, whole(prices), pricing);
-            boolean better = now.coins() > best.coins();
+            boolean better = now.money() > best.money();
             barren = better ? 0 : barren + 1;
             if (better) {
                 best = now;
-                raised.accept(best.coins());
+                raised.accept(best.money());
             } else if (barren == BARREN) {
                 aim /= 2;
                 barren = 0;

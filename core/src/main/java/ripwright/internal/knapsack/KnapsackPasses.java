@@ -90,8 +90,8 @@ public final class KnapsackPasses {
         }
     }
 
-    /** The kinds of the pieces in the best filling of exactly {@code ticks}. */
-    public int[] trace(int ticks, int[] kinds, int[] sizes) {
+    /** The types of the pieces in the best filling of exactly {@code ticks}. */
+    public int[] trace(int ticks, int[] types, int[] sizes) {
         int[] chosen = new int[16];
         int n = 0;
         int t = ticks;
@@ -99,7 +99,7 @@ public final class KnapsackPasses {
             while ((taken[k][t >> 6] >>> t & 1) != 0) {
                 int take = Math.max(1, copies[k]);
                 if (n + take > chosen.length) chosen = Arrays.copyOf(chosen, 2 * (n + take));
-                Arrays.fill(chosen, n, n + take, kinds[piece[k]]);
+                Arrays.fill(chosen, n, n + take, types[piece[k]]);
                 n += take;
                 t -= take * sizes[piece[k]];
                 if (copies[k] > 0) break;

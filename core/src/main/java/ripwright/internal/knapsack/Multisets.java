@@ -3,12 +3,12 @@ package ripwright.internal.knapsack;
 import java.util.Arrays;
 
 /**
- * All choices from a few kinds with so many copies each, numbered in mixed radix: the number of two choices together is the
+ * All choices from a few types with so many copies each, numbered in mixed radix: the number of two choices together is the
  * sum of their numbers, as long as there are copies enough.
  */
 public final class Multisets {
     private final int[] copies;
-    private final int[] stride; // stride[i]: number of the choice of one of kind i
+    private final int[] stride; // stride[i]: number of the choice of one of type i
     private final int size;
 
     public Multisets(int[] copies) {
@@ -46,12 +46,12 @@ public final class Multisets {
         return size;
     }
 
-    /** How many copies of kind {@code i} there are. */
+    /** How many copies of type {@code i} there are. */
     public int copies(int i) {
         return copies[i];
     }
 
-    /** How many of kind {@code i} choice {@code m} has. */
+    /** How many of type {@code i} choice {@code m} has. */
     public int many(int m, int i) {
         return m / stride[i] % (copies[i] + 1);
     }
@@ -75,11 +75,11 @@ public final class Multisets {
         return -1;
     }
 
-    /** The kinds in choice {@code m}, each as often as it is there. */
-    public int[] kinds(int m) {
-        int[] kinds = new int[Arrays.stream(copies).sum()];
+    /** The types in choice {@code m}, each as often as it is there. */
+    public int[] types(int m) {
+        int[] types = new int[Arrays.stream(copies).sum()];
         int n = 0;
-        for (int i = 0; i < copies.length; i++) for (int c = many(m, i); c > 0; c--) kinds[n++] = i;
-        return Arrays.copyOf(kinds, n);
+        for (int i = 0; i < copies.length; i++) for (int c = many(m, i); c > 0; c--) types[n++] = i;
+        return Arrays.copyOf(types, n);
     }
 }

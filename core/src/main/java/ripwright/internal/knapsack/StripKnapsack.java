@@ -3,21 +3,21 @@ package ripwright.internal.knapsack;
 import java.util.Arrays;
 
 /**
- * The dearest blanks that fit one strip, for every length of the strip at once, no more of a kind than are wanted: a
- * knapsack of exact fillings, kinds x ticks steps, a few more for kinds of which few are wanted. Exact. Keeps its tables
+ * The dearest blanks that fit one strip, for every length of the strip at once, no more of a type than are wanted: a
+ * knapsack of exact fillings, types x ticks steps, a few more for types of which few are wanted. Exact. Keeps its tables
  * for the next prices, so it serves one thread.
  *
  * @see "S. Martello, P. Toth, Knapsack Problems, Wiley 1990, section 3.2; from memory"
  */
 public final class StripKnapsack {
-    private final int[] order; // the kinds, shortest first
+    private final int[] order; // the types, shortest first
     private final int[] sizes; // sizes[i]: ticks of order[i]
     private final long[] exact; // exact[t]: worth of the best blanks that take exactly t ticks, or NONE
     private final int[] filled; // filled[t]: how many ticks the best blanks in at most t take
     private final KnapsackPasses passes;
 
     /**
-     * @param ticks of a blank of each kind, above zero, a kerf included
+     * @param ticks of a blank of each type, above zero, a kerf included
      * @param longest ticks of the longest strip, a kerf included
      */
     public StripKnapsack(int[] ticks, int longest) {
@@ -50,7 +50,7 @@ public final class StripKnapsack {
         return exact[filled[t]];
     }
 
-    /** The kinds of its blanks, each as often as there are of it. */
+    /** The types of its blanks, each as often as there are of it. */
     public int[] blanks(int t) {
         return passes.trace(filled[t], order, sizes);
     }

@@ -10,30 +10,30 @@ import ripwright.stock.Board;
 
 /** Which boards of a job are alike, and which parts: programs that price them need not tell these apart. */
 public final class ItemTypes {
-    private final int[][] boards; // boards[k]: those of kind k
+    private final int[][] boards; // boards[k]: those of type k
     private final int[] typeOfBoard;
-    private final int[][] parts; // parts[k]: those of kind k
+    private final int[][] parts; // parts[k]: those of type k
     private final int[] typeOfPart;
-    private final int[] wanted; // wanted[k]: blanks of kind k on the bill
+    private final int[] wanted; // wanted[k]: blanks of type k on the bill
 
-    /** Sorts the boards and parts of a job into kinds. */
+    /** Sorts the boards and parts of a job into types. */
     public ItemTypes(JobNumbers numbers) {
         boolean defects = false;
         for (BoardNumbers board : numbers.boards) defects |= board.defects.length > 0;
-        Map<Object, List<Integer>> boardKinds = new LinkedHashMap<>();
-        for (BoardNumbers board : numbers.boards) add(boardKinds, key(numbers, board), board.index);
-        Map<Object, List<Integer>> partKinds = new LinkedHashMap<>();
-        for (PartNumbers part : numbers.parts) add(partKinds, key(numbers, part, defects), part.index);
-        boards = arrays(boardKinds);
-        parts = arrays(partKinds);
+        Map<Object, List<Integer>> boardTypes = new LinkedHashMap<>();
+        for (BoardNumbers board : numbers.boards) add(boardTypes, key(numbers, board), board.index);
+        Map<Object, List<Integer>> partTypes = new LinkedHashMap<>();
+        for (PartNumbers part : numbers.parts) add(partTypes, key(numbers, part, defects), part.index);
+        boards = arrays(boardTypes);
+        parts = arrays(partTypes);
         typeOfBoard = inverse(boards, numbers.boards.length);
         typeOfPart = inverse(parts, numbers.parts.length);
         wanted = new int[parts.length];
         for (PartNumbers part : numbers.parts) wanted[typeOfPart[part.index]] += part.count;
     }
 
-    private static void add(Map<Object, List<Integer>> kinds, Object key, int index) {
-        kinds.computeIfAbsent(key, k -> new ArrayList<>()).add(index);
+    private static void add(Map<Object, List<Integer>> types, Object key, int index) {
+        types.computeIfAbsent(key, k -> new ArrayList<>()).add(index);
     }
 
     private static Object key(JobNumbers numbers, BoardNumbers board) {
@@ -78,50 +78,50 @@ public final class ItemTypes {
                 .toList();
     }
 
-    private static int[][] arrays(Map<Object, List<Integer>> kinds) {
-        return kinds.values().stream()
+    private static int[][] arrays(Map<Object, List<Integer>> types) {
+        return types.values().stream()
                 .map(those -> those.stream().mapToInt(i -> i).toArray())
                 .toArray(int[][]::new);
     }
 
-    private static int[] inverse(int[][] kinds, int size) {
-        int[] kindOf = new int[size];
-        for (int k = 0; k < kinds.length; k++) for (int i : kinds[k]) kindOf[i] = k;
-        return kindOf;
+    private static int[] inverse(int[][] types, int size) {
+        int[] typeOf = new int[size];
+        for (int k = 0; k < types.length; k++) for (int i : types[k]) typeOf[i] = k;
+        return typeOf;
     }
 
-    /** How many kinds of boards there are. */
+    /** How many types of boards there are. */
     public int boards() {
         return boards.length;
     }
 
-    /** The boards of a kind, by their places in {@code job.boards()}; not to be changed. */
-    public int[] boardsOf(int kind) {
-        return boards[kind];
+    /** The boards of a type, by their places in {@code job.boards()}; not to be changed. */
+    public int[] boardsOf(int type) {
+        return boards[type];
     }
 
-    /** The kind of a board. */
+    /** The type of a board. */
     public int typeOfBoard(int board) {
         return typeOfBoard[board];
     }
 
-    /** How many kinds of parts there are. */
+    /** How many types of parts there are. */
     public int parts() {
         return parts.length;
     }
 
-    /** The parts of a kind, by their places in {@code job.parts()}; not to be changed. */
-    public int[] partsOf(int kind) {
-        return parts[kind];
+    /** The parts of a type, by their places in {@code job.parts()}; not to be changed. */
+    public int[] partsOf(int type) {
+        return parts[type];
     }
 
-    /** The kind of a part. */
+    /** The type of a part. */
     public int typeOfPart(int part) {
         return typeOfPart[part];
     }
 
-    /** How many blanks of a kind the bill wants. */
-    public int wanted(int kind) {
-        return wanted[kind];
+    /** How many blanks of a type the bill wants. */
+    public int wanted(int type) {
+        return wanted[type];
     }
 }

@@ -10,17 +10,17 @@ import ripwright.saw.Labor;
 import ripwright.stock.Board;
 
 /**
- * Money in whole coins, so small that the whole stack and all labor cost about 2^48 of them. Programs that prove something reckon in
- * coins: sums are exact, and what does not come out even is rounded towards a lower cost.
+ * Money in whole money, so small that the whole stack and all labor cost about 2^48 of them. Programs that prove something reckon in
+ * money: sums are exact, and what does not come out even is rounded towards a lower cost.
  */
 public final class ScaledMoney {
     private static final int BITS = 48;
 
-    private final BigFraction perCurrency; // coins in one of the currency: a power of two
+    private final BigFraction perCurrency; // money in one of the currency: a power of two
     private final BigFraction perMinute; // money a minute of labor costs
     private final long[] cost; // cost[b]: of board b, rounded down
 
-    /** Coins for that job. */
+    /** Scaled money for that job. */
     public ScaledMoney(Job job) {
         Labor labor = job.laborOrUnpaid();
         perMinute = fraction(labor.perHour()).divide(60);
@@ -77,23 +77,23 @@ public final class ScaledMoney {
                 .longValueExact();
     }
 
-    /** Coins in a millionth of the currency. */
+    /** Scaled money in a millionth of the currency. */
     public double perMillionth() {
         return perCurrency.doubleValue() / JobNumbers.MONEY;
     }
 
-    /** That many coins as money, exactly. */
-    public Money money(long coins) {
-        return new Money(BigFraction.of(BigInteger.valueOf(coins)).divide(perCurrency));
+    /** That many money as money, exactly. */
+    public Money money(long money) {
+        return new Money(BigFraction.of(BigInteger.valueOf(money)).divide(perCurrency));
     }
 
-    /** The fewest coins that are at least {@code millionths} of the currency. */
+    /** The fewest money that are at least {@code millionths} of the currency. */
     public long up(double millionths) {
         return ceil(millionths * perMillionth());
     }
 
-    /** At least {@code coins}, whatever the double lost on its way here. */
-    public static long ceil(double coins) {
-        return (long) Math.ceil(coins + Math.abs(coins) * 1e-12);
+    /** At least {@code money}, whatever the double lost on its way here. */
+    public static long ceil(double money) {
+        return (long) Math.ceil(money + Math.abs(money) * 1e-12);
     }
 }

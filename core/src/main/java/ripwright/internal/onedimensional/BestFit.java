@@ -14,7 +14,7 @@ import org.jspecify.annotations.Nullable;
  */
 public final class BestFit {
     private final RippedStock stock;
-    private final Integer[] longestFirst; // kinds of parts
+    private final Integer[] longestFirst; // types of parts
 
     BestFit(RippedStock stock) {
         this.stock = stock;
@@ -25,12 +25,12 @@ public final class BestFit {
 
     /** A strip being filled. */
     private static final class Open {
-        final int boardKind;
-        final List<Integer> kinds = new ArrayList<>();
+        final int boardType;
+        final List<Integer> types = new ArrayList<>();
         int room;
 
-        Open(int boardKind, int room) {
-            this.boardKind = boardKind;
+        Open(int boardType, int room) {
+            this.boardType = boardType;
             this.room = room;
         }
     }
@@ -51,7 +51,7 @@ public final class BestFit {
                     strip = new Open(board, stock.room(board));
                     open.add(strip);
                 }
-                strip.kinds.add(k);
+                strip.types.add(k);
                 strip.room -= stock.ticks(k);
                 if (strip.room < shortest && open.remove(strip)) full.add(strip);
             }
@@ -60,8 +60,8 @@ public final class BestFit {
         full.addAll(open);
         for (Open strip : full)
             completed.cut(new RippedStock.Strip(
-                    strip.boardKind,
-                    strip.kinds.stream().mapToInt(k -> k).sorted().toArray()));
+                    strip.boardType,
+                    strip.types.stream().mapToInt(k -> k).sorted().toArray()));
         return completed.onCheapest();
     }
 
@@ -75,7 +75,7 @@ public final class BestFit {
         Open tightest = null;
         for (Open strip : open)
             if (stock.ticks(k) <= strip.room
-                    && stock.takes(strip.boardKind, k)
+                    && stock.takes(strip.boardType, k)
                     && (tightest == null || strip.room < tightest.room)) tightest = strip;
         return tightest;
     }
@@ -88,7 +88,7 @@ public final class BestFit {
         return cheapest;
     }
 
-    private double forItsLength(int boardKind) {
-        return (double) stock.cost(boardKind) / stock.room(boardKind);
+    private double forItsLength(int boardType) {
+        return (double) stock.cost(boardType) / stock.room(boardType);
     }
 }

@@ -8,8 +8,8 @@ import java.util.List;
 public final class PartialCutting {
     private final RippedStock stock;
     private final List<RippedStock.Strip> strips;
-    private final int[] left; // left[k]: blanks of kind k still to be made
-    private final int[] free; // free[s]: boards of kind s that are whole
+    private final int[] left; // left[k]: blanks of type k still to be made
+    private final int[] free; // free[s]: boards of type s that are whole
     private long cost; // millionths
 
     /** None yet. */
@@ -35,16 +35,16 @@ public final class PartialCutting {
 
     /** Cuts a strip, if there are a board and blanks for it; whether there were. */
     boolean cut(RippedStock.Strip strip) {
-        if (free[strip.boardKind()] == 0) return false;
-        int[] kinds = strip.partKinds();
-        for (int i = 0; i < kinds.length; i++) {
-            if (left[kinds[i]]-- > 0) continue;
-            for (; i >= 0; i--) left[kinds[i]]++;
+        if (free[strip.boardType()] == 0) return false;
+        int[] types = strip.partTypes();
+        for (int i = 0; i < types.length; i++) {
+            if (left[types[i]]-- > 0) continue;
+            for (; i >= 0; i--) left[types[i]]++;
             return false;
         }
-        free[strip.boardKind()]--;
+        free[strip.boardType()]--;
         strips.add(strip);
-        cost += stock.cost(strip.boardKind());
+        cost += stock.cost(strip.boardType());
         return true;
     }
 
@@ -59,18 +59,18 @@ public final class PartialCutting {
                 boolean cheap = cheapest < 0 || stock.cost(s) < stock.cost(cheapest);
                 if (cheap && cheaper.free[s] > 0 && fits(strip, s)) cheapest = s;
             }
-            if (cheapest < 0 || !cheaper.cut(new RippedStock.Strip(cheapest, strip.partKinds()))) return this;
+            if (cheapest < 0 || !cheaper.cut(new RippedStock.Strip(cheapest, strip.partTypes()))) return this;
         }
         return cheaper.cost < cost ? cheaper : this;
     }
 
     private int ticks(RippedStock.Strip strip) {
-        return Arrays.stream(strip.partKinds()).map(stock::ticks).sum();
+        return Arrays.stream(strip.partTypes()).map(stock::ticks).sum();
     }
 
-    private boolean fits(RippedStock.Strip strip, int boardKind) {
-        return ticks(strip) <= stock.room(boardKind)
-                && Arrays.stream(strip.partKinds()).allMatch(k -> stock.takes(boardKind, k));
+    private boolean fits(RippedStock.Strip strip, int boardType) {
+        return ticks(strip) <= stock.room(boardType)
+                && Arrays.stream(strip.partTypes()).allMatch(k -> stock.takes(boardType, k));
     }
 
     boolean complete() {
@@ -91,16 +91,16 @@ public final class PartialCutting {
         return List.copyOf(strips);
     }
 
-    int left(int partKind) {
-        return left[partKind];
+    int left(int partType) {
+        return left[partType];
     }
 
     int[] left() {
         return left.clone();
     }
 
-    int free(int boardKind) {
-        return free[boardKind];
+    int free(int boardType) {
+        return free[boardType];
     }
 
     int[] free() {

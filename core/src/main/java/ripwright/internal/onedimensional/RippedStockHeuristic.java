@@ -36,10 +36,10 @@ public final class RippedStockHeuristic {
 
     /** Whether there is nothing else: no other board gives any part. */
     public boolean all() {
-        int kinds = 0;
+        int types = 0;
         for (RippedStock stock : stocks)
-            for (int k = 0; k < stock.parts() && stock.alone(); k++) kinds += stock.partsOf(k).length;
-        return kinds == numbers.parts();
+            for (int k = 0; k < stock.parts() && stock.alone(); k++) types += stock.partsOf(k).length;
+        return types == numbers.parts();
     }
 
     /** Layouts for ripped boards; null where a board stays whole or is not for us to cut. */

@@ -5,14 +5,14 @@ import java.util.Arrays;
 import java.util.List;
 import ripwright.internal.knapsack.StripKnapsack;
 
-/** The best strip of every kind of ripped board at given prices; boards that take the same parts share their tables. */
+/** The best strip of every type of ripped board at given prices; boards that take the same parts share their tables. */
 public final class RippedStripPricing {
     private static final double SCALE = 1L << 32; // whole-number prices in one of the program's units
 
     private final RippedStock stock;
     private final List<boolean[]> woods = new ArrayList<>(); // what boards of one wood take
     private final List<StripKnapsack> tables = new ArrayList<>();
-    private final int[] woodOf; // woodOf[s]: of board kind s
+    private final int[] woodOf; // woodOf[s]: of board type s
 
     /** For all boards of that stock. */
     public RippedStripPricing(RippedStock stock) {
@@ -33,14 +33,14 @@ public final class RippedStripPricing {
     }
 
     /** Whether the parts are taken; one that is too long for this board alone does no harm, as it never fits. */
-    private boolean[] takes(int boardKind) {
+    private boolean[] takes(int boardType) {
         boolean[] takes = new boolean[stock.parts()];
         for (int k = 0; k < takes.length; k++)
-            takes[k] = stock.takes(boardKind, k) || stock.ticks(k) > stock.room(boardKind);
+            takes[k] = stock.takes(boardType, k) || stock.ticks(k) > stock.room(boardType);
         return takes;
     }
 
-    /** Reckons all boards; a strip has no more of a kind than is wanted. */
+    /** Reckons all boards; a strip has no more of a type than is wanted. */
     public void price(double[] prices, int[] wanted) {
         for (int w = 0; w < tables.size(); w++) {
             long[] whole = new long[prices.length];
@@ -49,15 +49,15 @@ public final class RippedStripPricing {
         }
     }
 
-    /** What the best strip of a board of that kind is worth. */
-    public double worth(int boardKind) {
-        return tables.get(woodOf[boardKind]).worth(stock.room(boardKind)) / SCALE;
+    /** What the best strip of a board of that type is worth. */
+    public double worth(int boardType) {
+        return tables.get(woodOf[boardType]).worth(stock.room(boardType)) / SCALE;
     }
 
     /** That strip, its parts in rising order. */
-    public RippedStock.Strip strip(int boardKind) {
-        int[] kinds = tables.get(woodOf[boardKind]).blanks(stock.room(boardKind));
-        Arrays.sort(kinds);
-        return new RippedStock.Strip(boardKind, kinds);
+    public RippedStock.Strip strip(int boardType) {
+        int[] types = tables.get(woodOf[boardType]).blanks(stock.room(boardType));
+        Arrays.sort(types);
+        return new RippedStock.Strip(boardType, types);
     }
 }

@@ -19,7 +19,7 @@ public final class SequentialValueCorrection {
     private final RippedStripPricing best;
     private final SplittableRandom random;
     private final BooleanSupplier stop;
-    private final double[] value; // value[k]: of a blank of kind k
+    private final double[] value; // value[k]: of a blank of type k
     private final double longest; // ticks of the longest board
 
     SequentialValueCorrection(RippedStock stock, SplittableRandom random, BooleanSupplier stop) {
@@ -51,24 +51,24 @@ public final class SequentialValueCorrection {
 
     /** One; of what could be cut often, a part at once. */
     private static int copies(RippedStock.Strip strip, PartialCutting cut) {
-        int[] kinds = strip.partKinds();
+        int[] types = strip.partTypes();
         int most = Integer.MAX_VALUE;
-        for (int i = 0, same = 0; i < kinds.length; i++) {
-            same = i > 0 && kinds[i] == kinds[i - 1] ? same + 1 : 1;
-            most = Math.min(most, cut.left(kinds[i]) / same);
+        for (int i = 0, same = 0; i < types.length; i++) {
+            same = i > 0 && types[i] == types[i - 1] ? same + 1 : 1;
+            most = Math.min(most, cut.left(types[i]) / same);
         }
         return Math.max(1, most / OFTEN);
     }
 
-    private double rate(int boardKind) {
-        return best.worth(boardKind) / Math.max(1, stock.cost(boardKind));
+    private double rate(int boardType) {
+        return best.worth(boardType) / Math.max(1, stock.cost(boardType));
     }
 
     private void correct(RippedStock.Strip strip, double power) {
-        int used = Arrays.stream(strip.partKinds()).map(stock::ticks).sum();
-        double room = stock.room(strip.boardKind());
+        int used = Arrays.stream(strip.partTypes()).map(stock::ticks).sum();
+        double room = stock.room(strip.boardType());
         int[] wanted = stock.wanted();
-        for (int k : strip.partKinds()) {
+        for (int k : strip.partTypes()) {
             double share = 0.5 / wanted[k];
             value[k] += share * (Math.pow(stock.ticks(k) / longest, power) * room / used - value[k]);
         }

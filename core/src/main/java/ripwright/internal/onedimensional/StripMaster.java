@@ -12,7 +12,7 @@ import ripwright.internal.lp.Simplex;
 
 /**
  * A linear program over strips of ripped stock that make a bill, or what is left of one, found by column generation. No
- * strip holds more of a kind than is left: so the less is left, the more the program knows. Its value is a hint for a
+ * strip holds more of a type than is left: so the less is left, the more the program knows. Its value is a hint for a
  * search; the lower bound proves.
  *
  * @see "P. C. Gilmore, R. E. Gomory, A linear programming approach to the cutting-stock problem, Operations Research 9
@@ -22,17 +22,17 @@ import ripwright.internal.lp.Simplex;
  */
 public final class StripMaster {
     private static final double TOO_LITTLE = 1e-7; // of a board, to tell two costs apart
-    private static final int STRIPS_AT_ONCE = 8; // that share no blank, for one board kind at one price
+    private static final int STRIPS_AT_ONCE = 8; // that share no blank, for one board type at one price
 
     /** A strip, and how many of it the program takes. */
     public record Weighted(RippedStock.Strip strip, double weight) {}
 
-    private record Key(int boardKind, IntBuffer partKinds) {}
+    private record Key(int boardType, IntBuffer partTypes) {}
 
     private final RippedStock stock;
     private final RippedStripPricing best;
-    private final int[] wanted; // wanted[k]: blanks of kind k
-    private final int[] copies; // copies[s]: boards of kind s
+    private final int[] wanted; // wanted[k]: blanks of type k
+    private final int[] copies; // copies[s]: boards of type s
     private final int[] partRow; // partRow[k]; -1 where none is wanted
     private final int[] boardRow; // boardRow[s]; -1 where there is none
     private final double unit; // millionths in one of the program's
@@ -84,34 +84,34 @@ public final class StripMaster {
 
     /** Adds a strip, without the blanks that are not wanted; whether it is new. */
     public boolean offer(RippedStock.Strip strip) {
-        if (copies[strip.boardKind()] == 0) return false;
-        int[] left = new int[strip.partKinds().length];
+        if (copies[strip.boardType()] == 0) return false;
+        int[] left = new int[strip.partTypes().length];
         int n = 0;
         int same = 0;
         for (int i = 0; i < left.length; i++) {
-            int k = strip.partKinds()[i];
-            same = i > 0 && strip.partKinds()[i - 1] == k ? same + 1 : 1;
+            int k = strip.partTypes()[i];
+            same = i > 0 && strip.partTypes()[i - 1] == k ? same + 1 : 1;
             if (same <= wanted[k]) left[n++] = k;
         }
-        int[] kinds = Arrays.copyOf(left, n);
-        if (n == 0 || !known.add(new Key(strip.boardKind(), IntBuffer.wrap(kinds)))) return false;
-        add(new RippedStock.Strip(strip.boardKind(), kinds));
+        int[] types = Arrays.copyOf(left, n);
+        if (n == 0 || !known.add(new Key(strip.boardType(), IntBuffer.wrap(types)))) return false;
+        add(new RippedStock.Strip(strip.boardType(), types));
         return true;
     }
 
     private void add(RippedStock.Strip strip) {
-        int[] kinds = strip.partKinds();
-        int[] rows = new int[kinds.length + 1];
+        int[] types = strip.partTypes();
+        int[] rows = new int[types.length + 1];
         double[] values = new double[rows.length];
         int n = 0;
-        for (int i = 0; i < kinds.length; i++) {
-            if (i == 0 || kinds[i] != kinds[i - 1]) rows[n++] = partRow[kinds[i]];
+        for (int i = 0; i < types.length; i++) {
+            if (i == 0 || types[i] != types[i - 1]) rows[n++] = partRow[types[i]];
             values[n - 1]++;
         }
-        rows[n] = boardRow[strip.boardKind()];
+        rows[n] = boardRow[strip.boardType()];
         values[n++] = 1;
         columns.add(strip);
-        program.add(Arrays.copyOf(rows, n), Arrays.copyOf(values, n), stock.cost(strip.boardKind()) / unit);
+        program.add(Arrays.copyOf(rows, n), Arrays.copyOf(values, n), stock.cost(strip.boardType()) / unit);
     }
 
     /**
@@ -157,7 +157,7 @@ public final class StripMaster {
         for (int more = 1; more < STRIPS_AT_ONCE && joined; more++) {
             int dearest = dearest();
             if (dearest < 0) break;
-            for (int k : best.strip(dearest).partKinds()) left[k]--;
+            for (int k : best.strip(dearest).partTypes()) left[k]--;
             best.price(prices, left);
             int next = dearest();
             if (next >= 0) offer(best.strip(next));

@@ -29,9 +29,9 @@ public final class BoardClass {
     private static final int MOST_SECTIONS = 3;
 
     final JobNumbers numbers;
-    final int[] boardKinds;
-    final BoardNumbers[] boards; // boards[i]: one of boardKinds[i]
-    final double offcutRate; // coins for a square nanometer of offcut from a section
+    final int[] boardTypes;
+    final BoardNumbers[] boards; // boards[i]: one of boardTypes[i]
+    final double offcutRate; // money for a square nanometer of offcut from a section
     final long lengthTick; // nanometers
     final int length; // ticks of the longest board
     final int spill; // ticks by which a leftover may be longer than its ticks say: 0 where all lengths are exact
@@ -42,34 +42,34 @@ public final class BoardClass {
     final int[] widths; // widths[v]: place in numbers.widths
     final long[] strips; // strips[v]: nanometers across, with a kerf
     final NormalPatterns sums; // of strips, as wide as the widest board
-    final int[][] partKinds; // partKinds[v]: those of that width, shortest first
-    final int[][] blankTicks; // blankTicks[v][i]: along, with a kerf, of partKinds[v][i]
+    final int[][] partTypes; // partTypes[v]: those of that width, shortest first
+    final int[][] blankTicks; // blankTicks[v][i]: along, with a kerf, of partTypes[v][i]
     final int shortest; // ticks of a section at least
     final int longest; // and at most
 
     private BoardClass(
-            JobNumbers numbers, ItemTypes kinds, ScaledMoney coins, ScaledLabor charges, List<Integer> boardKinds) {
+            JobNumbers numbers, ItemTypes types, ScaledMoney money, ScaledLabor charges, List<Integer> boardTypes) {
         this.numbers = numbers;
-        this.boardKinds = boardKinds.stream().mapToInt(k -> k).toArray();
-        boards = boardKinds.stream()
-                .map(k -> numbers.boards[kinds.boardsOf(k)[0]])
+        this.boardTypes = boardTypes.stream().mapToInt(k -> k).toArray();
+        boards = boardTypes.stream()
+                .map(k -> numbers.boards[types.boardsOf(k)[0]])
                 .toArray(BoardNumbers[]::new);
-        offcutRate = boards[0].milledSalvageRate * coins.perMillionth();
+        offcutRate = boards[0].milledSalvageRate * money.perMillionth();
         int[][] byWidth = new int[numbers.widths.length][];
-        for (int w = 0; w < byWidth.length; w++) byWidth[w] = taken(kinds, w);
+        for (int w = 0; w < byWidth.length; w++) byWidth[w] = taken(types, w);
         widths = java.util.stream.IntStream.range(0, byWidth.length)
                 .filter(w -> byWidth[w].length > 0)
                 .toArray();
-        partKinds = Arrays.stream(widths).mapToObj(w -> byWidth[w]).toArray(int[][]::new);
+        partTypes = Arrays.stream(widths).mapToObj(w -> byWidth[w]).toArray(int[][]::new);
         long kerf = numbers.crosscutKerf;
         long longestRoom = Arrays.stream(boards).mapToLong(this::room).max().orElseThrow();
         long widest = Arrays.stream(boards)
                 .mapToLong(board -> Math.max(board.widthNear, board.widthFar) + numbers.ripKerf)
                 .max()
                 .orElseThrow();
-        lengthTick = lengthTick(kinds, charges, longestRoom);
+        lengthTick = lengthTick(types, charges, longestRoom);
         length = Math.toIntExact(longestRoom / lengthTick);
-        spill = straight() && Arrays.stream(criticalLengths(kinds)).allMatch(size -> size % lengthTick == 0) ? 0 : 1;
+        spill = straight() && Arrays.stream(criticalLengths(types)).allMatch(size -> size % lengthTick == 0) ? 0 : 1;
         crosscutTicks = (int) (kerf / lengthTick);
         keepTicks = (int) Math.min(Integer.MAX_VALUE / 2, (numbers.keepLength + kerf) / lengthTick);
         strips = Arrays.stream(widths)
@@ -78,11 +78,11 @@ public final class BoardClass {
         sums = new NormalPatterns(strips, widest);
         blankTicks = new int[widths.length][];
         for (int v = 0; v < widths.length; v++)
-            blankTicks[v] = Arrays.stream(partKinds[v])
-                    .map(k -> (int) Math.min(Integer.MAX_VALUE / 2, sizeOf(kinds, k) / lengthTick))
+            blankTicks[v] = Arrays.stream(partTypes[v])
+                    .map(k -> (int) Math.min(Integer.MAX_VALUE / 2, sizeOf(types, k) / lengthTick))
                     .toArray();
         int nothing = (int) (OnePlace.NANOMETERS / lengthTick);
-        boolean measured = Arrays.stream(sizes(kinds)).allMatch(size -> size % lengthTick == 0);
+        boolean measured = Arrays.stream(sizes(types)).allMatch(size -> size % lengthTick == 0);
         unseenInStrip = nothing + (measured ? 0 : mostBlanks());
         unseenInBoard = nothing + (spill == 0 ? 0 : MOST_SECTIONS);
         shortest = (int) Math.min(Integer.MAX_VALUE / 2, (numbers.shortestRip + kerf) / lengthTick);
@@ -90,23 +90,23 @@ public final class BoardClass {
     }
 
     /** The boards of a job by what they take and fetch; boards no part of the bill fits are in none. */
-    static List<BoardClass> all(JobNumbers numbers, ItemTypes kinds, ScaledMoney coins, ScaledLabor charges) {
+    static List<BoardClass> all(JobNumbers numbers, ItemTypes types, ScaledMoney money, ScaledLabor charges) {
         Map<Object, List<Integer>> alike = new LinkedHashMap<>();
-        for (int k = 0; k < kinds.boards(); k++) {
-            BoardNumbers board = numbers.boards[kinds.boardsOf(k)[0]];
+        for (int k = 0; k < types.boards(); k++) {
+            BoardNumbers board = numbers.boards[types.boardsOf(k)[0]];
             if (board.to <= board.from) continue;
             List<Integer> takes = new ArrayList<>();
             boolean any = false;
-            for (int p = 0; p < kinds.parts(); p++) {
-                if (takes(numbers, board, kinds.partsOf(p)[0])) takes.add(p);
-                any |= numbers.parts[kinds.partsOf(p)[0]].fits[board.index];
+            for (int p = 0; p < types.parts(); p++) {
+                if (takes(numbers, board, types.partsOf(p)[0])) takes.add(p);
+                any |= numbers.parts[types.partsOf(p)[0]].fits[board.index];
             }
             if (any)
                 alike.computeIfAbsent(List.of(takes, board.milledSalvageRate), key -> new ArrayList<>())
                         .add(k);
         }
         return alike.values().stream()
-                .map(boards -> new BoardClass(numbers, kinds, coins, charges, boards))
+                .map(boards -> new BoardClass(numbers, types, money, charges, boards))
                 .toList();
     }
 
@@ -117,20 +117,20 @@ public final class BoardClass {
                 && p.thickness().equals(board.stock.millsTo());
     }
 
-    /** Part kinds of a width that fit one of these boards, shortest first. */
-    private int[] taken(ItemTypes kinds, int w) {
+    /** Part types of a width that fit one of these boards, shortest first. */
+    private int[] taken(ItemTypes types, int w) {
         List<Integer> those = new ArrayList<>();
-        for (int k = 0; k < kinds.parts(); k++) {
-            PartNumbers part = numbers.parts[kinds.partsOf(k)[0]];
+        for (int k = 0; k < types.parts(); k++) {
+            PartNumbers part = numbers.parts[types.partsOf(k)[0]];
             if (part.widthIndex != w) continue;
             if (Arrays.stream(boards).anyMatch(board -> part.fits[board.index])) those.add(k);
         }
-        those.sort((a, b) -> Long.compare(sizeOf(kinds, a), sizeOf(kinds, b)));
+        those.sort((a, b) -> Long.compare(sizeOf(types, a), sizeOf(types, b)));
         return those.stream().mapToInt(k -> k).toArray();
     }
 
-    private long sizeOf(ItemTypes kinds, int partKind) {
-        return numbers.parts[kinds.partsOf(partKind)[0]].length + numbers.crosscutKerf;
+    private long sizeOf(ItemTypes types, int partType) {
+        return numbers.parts[types.partsOf(partType)[0]].length + numbers.crosscutKerf;
     }
 
     /** The room a board has along the grain, a kerf included. */
@@ -138,10 +138,10 @@ public final class BoardClass {
         return board.to - board.from + numbers.crosscutKerf;
     }
 
-    private long[] sizes(ItemTypes kinds) {
-        return Arrays.stream(partKinds)
+    private long[] sizes(ItemTypes types) {
+        return Arrays.stream(partTypes)
                 .flatMapToInt(Arrays::stream)
-                .mapToLong(k -> sizeOf(kinds, k))
+                .mapToLong(k -> sizeOf(types, k))
                 .toArray();
     }
 
@@ -149,20 +149,20 @@ public final class BoardClass {
      * Every length at which what a layout fetches can turn: between two of them it changes evenly, so that a best layout
      * has none that these do not measure. Crook and taper know no such lengths.
      */
-    private long[] criticalLengths(ItemTypes kinds) {
+    private long[] criticalLengths(ItemTypes types) {
         long kerf = numbers.crosscutKerf;
         LongStream rooms = Arrays.stream(boards).mapToLong(this::room);
         LongStream more = LongStream.of(kerf, numbers.keepLength + kerf);
-        return LongStream.concat(Arrays.stream(sizesAndLimits(kinds)), LongStream.concat(rooms, more))
+        return LongStream.concat(Arrays.stream(sizesAndLimits(types)), LongStream.concat(rooms, more))
                 .toArray();
     }
 
-    private long[] sizesAndLimits(ItemTypes kinds) {
+    private long[] sizesAndLimits(ItemTypes types) {
         long kerf = numbers.crosscutKerf;
         LongStream shortest = numbers.shortestRip > 1 ? LongStream.of(numbers.shortestRip + kerf) : LongStream.empty();
         LongStream longest =
                 numbers.longestRip < Long.MAX_VALUE ? LongStream.of(numbers.longestRip + kerf) : LongStream.empty();
-        return LongStream.concat(Arrays.stream(sizes(kinds)), LongStream.concat(shortest, longest))
+        return LongStream.concat(Arrays.stream(sizes(types)), LongStream.concat(shortest, longest))
                 .toArray();
     }
 
@@ -171,11 +171,11 @@ public final class BoardClass {
     }
 
     /** One that measures all that counts where leftovers and cuts are worth money; else one that measures the blanks. */
-    private long lengthTick(ItemTypes kinds, ScaledLabor charges, long longestRoom) {
+    private long lengthTick(ItemTypes types, ScaledLabor charges, long longestRoom) {
         boolean money = offcutRate > 0 || charges.crosscut() > 0;
-        long tick = new TickGrid(money ? criticalLengths(kinds) : sizesAndLimits(kinds), 0, 1).tick;
+        long tick = new TickGrid(money ? criticalLengths(types) : sizesAndLimits(types), 0, 1).tick;
         if (longestRoom / tick <= MOST_LENGTH_TICKS) return tick;
-        return new TickGrid(sizes(kinds), longestRoom, MOST_LENGTH_TICKS).tick;
+        return new TickGrid(sizes(types), longestRoom, MOST_LENGTH_TICKS).tick;
     }
 
     /** How many blanks a strip has at most: where their sizes are rounded down, each can lose a tick. */
@@ -188,7 +188,7 @@ public final class BoardClass {
         return length / least;
     }
 
-    /** Coins that a tick of leftover at the end of a strip fetches; 0 where it is too narrow to keep. */
+    /** Scaled money that a tick of leftover at the end of a strip fetches; 0 where it is too narrow to keep. */
     long endRate(int v) {
         long width = numbers.widths[widths[v]];
         return width < numbers.keepWidth ? 0 : ScaledMoney.ceil(offcutRate * width * lengthTick);

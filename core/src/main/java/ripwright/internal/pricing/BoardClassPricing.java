@@ -14,7 +14,7 @@ import ripwright.internal.model.ScaledMoney;
 /** What the best layout of every board of one wood is worth at given prices. */
 public final class BoardClassPricing {
     private final BoardClass wood;
-    private final ItemTypes kinds;
+    private final ItemTypes types;
     private final ScaledLabor charges;
     private final BooleanSupplier abort;
     private final SectionTables source;
@@ -26,15 +26,15 @@ public final class BoardClassPricing {
     private SectionTables[] sources = {}; // for layouts within the bill, once one is asked for
     private SectionCandidates[] taken = {};
 
-    BoardClassPricing(BoardClass wood, ItemTypes kinds, ScaledMoney coins, ScaledLabor charges, BooleanSupplier abort) {
+    BoardClassPricing(BoardClass wood, ItemTypes types, ScaledMoney money, ScaledLabor charges, BooleanSupplier abort) {
         this.wood = wood;
-        this.kinds = kinds;
+        this.types = types;
         this.charges = charges;
         this.abort = abort;
         int n = wood.boards.length;
         shapes = new BoardProfile[n];
-        for (int i = 0; i < n; i++) shapes[i] = new BoardProfile(wood, wood.boards[i], charges, coins);
-        source = new SectionTables(wood, kinds, charges, shapes, abort);
+        for (int i = 0; i < n; i++) shapes[i] = new BoardProfile(wood, wood.boards[i], charges, money);
+        source = new SectionTables(wood, types, charges, shapes, abort);
         boards = new BoardPricing[n];
         rippedWidth = new int[n];
         worth = new long[n];
@@ -76,7 +76,7 @@ public final class BoardClassPricing {
             sources = new SectionTables[3];
             taken = new SectionCandidates[3];
             for (int s = 0; s < 3; s++) {
-                sources[s] = new SectionTables(wood, kinds, charges, shapes, abort);
+                sources[s] = new SectionTables(wood, types, charges, shapes, abort);
                 taken[s] = new SectionCandidates(wood, sources[s].sections(), shapes[i]);
             }
         }
@@ -99,7 +99,7 @@ public final class BoardClassPricing {
     Pattern pattern(int i) {
         Pattern known = patterns[i];
         if (known == null) {
-            known = new Pattern(wood.boardKinds[i], worth[i], sections(i));
+            known = new Pattern(wood.boardTypes[i], worth[i], sections(i));
             patterns[i] = known;
         }
         return known;
@@ -125,10 +125,10 @@ public final class BoardClassPricing {
         LayoutFeasibility holding = new LayoutFeasibility(wood, shapes[i], made, abort);
         Optional<List<Pattern.Section>> found = holding.find();
         boolean sure = !holding.gaveUp() && !board.ripped && shapes[i].alike();
-        return new PricingProblem.Given(found.map(sections -> new Pattern(wood.boardKinds[i], 0, sections)), sure);
+        return new PricingProblem.Given(found.map(sections -> new Pattern(wood.boardTypes[i], 0, sections)), sure);
     }
 
-    private boolean takes(int partKind) {
-        return Arrays.stream(wood.partKinds).flatMapToInt(Arrays::stream).anyMatch(k -> k == partKind);
+    private boolean takes(int partType) {
+        return Arrays.stream(wood.partTypes).flatMapToInt(Arrays::stream).anyMatch(k -> k == partType);
     }
 }

@@ -14,7 +14,7 @@ import ripwright.measure.OnePlace;
 public final class BoardProfile {
     private final BoardClass wood;
     private final BoardNumbers board;
-    private final long fullRate; // coins a tick of full-width leftover fetches; 0 when too narrow to keep
+    private final long fullRate; // money a tick of full-width leftover fetches; 0 when too narrow to keep
     private final boolean alike; // whether sections of all lengths have the same usable width
     private final long always; // nanometers of it
     private final long[] usable; // usable[t]: what a section of t ticks has, once known
@@ -27,7 +27,7 @@ public final class BoardProfile {
     final long open; // and when they do not
     final long trimming; // what cutting off both end trims costs
 
-    BoardProfile(BoardClass wood, BoardNumbers board, ScaledLabor charges, ScaledMoney coins) {
+    BoardProfile(BoardClass wood, BoardNumbers board, ScaledLabor charges, ScaledMoney money) {
         this.wood = wood;
         this.board = board;
         length = Math.toIntExact(wood.room(board) / wood.lengthTick);
@@ -46,7 +46,7 @@ public final class BoardProfile {
         open = nearTrim && farTrim ? -charges.crosscut() : 0;
         long widest = Math.max(board.widthNear, board.widthFar);
         boolean keeps = widest >= wood.numbers.keepWidth;
-        fullRate = keeps ? ScaledMoney.ceil(board.salvageRate * coins.perMillionth() * widest * wood.lengthTick) : 0;
+        fullRate = keeps ? ScaledMoney.ceil(board.salvageRate * money.perMillionth() * widest * wood.lengthTick) : 0;
     }
 
     /** Whether sections of all lengths, wherever they lie, have the same usable width. */
@@ -113,7 +113,7 @@ public final class BoardProfile {
         return fullRate * (ticks + wood.spill - wood.crosscutTicks);
     }
 
-    /** Coins a tick of full-width leftover fetches. */
+    /** Scaled money a tick of full-width leftover fetches. */
     long fullRate() {
         return fullRate;
     }

@@ -25,7 +25,7 @@ public final class BoundedPricing {
     private final SectionTables[] sources; // one for each place
     private final SectionCandidates[] taken;
     private final long[] prices;
-    private final int[] wanted; // wanted[k]: blanks of part kind k there may be
+    private final int[] wanted; // wanted[k]: blanks of part type k there may be
     private final PriorityQueue<Node> open = new PriorityQueue<>();
 
     /** Limits on the places, and the best layout within them. */
@@ -66,13 +66,13 @@ public final class BoundedPricing {
     Pattern best(int mostSteps, long enough, BooleanSupplier stop) {
         for (int n = 0; ; n++) {
             Node node = open.peek();
-            if (node == null) return new Pattern(wood.boardKinds[i], StripPricing.NONE, List.of());
+            if (node == null) return new Pattern(wood.boardTypes[i], StripPricing.NONE, List.of());
             int[] made = made(node.sections);
-            int kind = tooMany(made);
-            if (kind < 0 || n == mostSteps || node.worth <= enough || stop.getAsBoolean())
-                return new Pattern(wood.boardKinds[i], node.worth, node.sections);
+            int type = tooMany(made);
+            if (type < 0 || n == mostSteps || node.worth <= enough || stop.getAsBoolean())
+                return new Pattern(wood.boardTypes[i], node.worth, node.sections);
             open.poll();
-            split(node, kind);
+            split(node, type);
         }
     }
 
@@ -85,30 +85,30 @@ public final class BoundedPricing {
         return -1;
     }
 
-    private void split(Node node, int kind) {
+    private void split(Node node, int type) {
         int[] many = new int[PLACES];
-        for (int s = 0; s < PLACES; s++) many[s] = made(List.of(node.sections.get(s)))[kind];
+        for (int s = 0; s < PLACES; s++) many[s] = made(List.of(node.sections.get(s)))[type];
         int place = 0;
         for (int s = 1; s < PLACES; s++)
-            if (many[s] - node.least[s][kind] > many[place] - node.least[place][kind]) place = s;
+            if (many[s] - node.least[s][type] > many[place] - node.least[place][type]) place = s;
         int sum = many[0] + many[1] + many[2];
-        int most = Math.max(node.least[place][kind], Math.min(many[place] - 1, wanted[kind] * many[place] / sum));
-        offer(node.least, with(node.most, place, kind, most));
-        int[][] least = with(node.least, place, kind, most + 1);
+        int most = Math.max(node.least[place][type], Math.min(many[place] - 1, wanted[type] * many[place] / sum));
+        offer(node.least, with(node.most, place, type, most));
+        int[][] least = with(node.least, place, type, most + 1);
         int[][] rest = node.most;
         for (int s = 0; s < PLACES; s++) {
             int others = 0;
-            for (int o = 0; o < PLACES; o++) if (o != s) others += least[o][kind];
-            if (wanted[kind] - others < least[s][kind]) return;
-            rest = with(rest, s, kind, Math.min(rest[s][kind], wanted[kind] - others));
+            for (int o = 0; o < PLACES; o++) if (o != s) others += least[o][type];
+            if (wanted[type] - others < least[s][type]) return;
+            rest = with(rest, s, type, Math.min(rest[s][type], wanted[type] - others));
         }
         offer(least, rest);
     }
 
-    private static int[][] with(int[][] limits, int place, int kind, int limit) {
+    private static int[][] with(int[][] limits, int place, int type, int limit) {
         int[][] other = limits.clone();
         other[place] = limits[place].clone();
-        other[place][kind] = limit;
+        other[place][type] = limit;
         return other;
     }
 

@@ -19,7 +19,7 @@ public final class EnumeratedStrips implements StripPricing {
     private static final int MOST_PAIRS = 2_000_000;
     private static final int MOST_PAIRS_FOR_EVERY_LENGTH = 800;
 
-    private final int[] kinds; // kinds[i]: part kind i
+    private final int[] types; // types[i]: part type i
     private final Multisets choices;
     private final int strips; // of one section at most
     private final boolean endsCount;
@@ -32,7 +32,7 @@ public final class EnumeratedStrips implements StripPricing {
     private final int[][] fits; // fits[k][m]: the shortest section in which k + 1 strips hold choice m
     private final Integer[][] byFit; // choices by fits[k]
     private final long[] worth; // worth[m]: of choice m at the prices, or NONE
-    private final long[] weights; // of kinds[i]
+    private final long[] weights; // of types[i]
     private final int[][] steps; // steps[k]: the lengths at which k + 1 strips rise in worth, where ends do not count
     private final int[][] heights; // heights[k][i]: the choice they hold from steps[k][i] on
     private final int[] rises; // rises[k]: how many there are
@@ -41,7 +41,7 @@ public final class EnumeratedStrips implements StripPricing {
     private int levels; // for how many strips holding is filled at that length
 
     private EnumeratedStrips(BoardClass wood, int v, int[] copies, int strips, ScaledLabor charges) {
-        kinds = wood.partKinds[v];
+        types = wood.partTypes[v];
         choices = new Multisets(copies);
         this.strips = strips;
         crosscut = charges.crosscut();
@@ -54,7 +54,7 @@ public final class EnumeratedStrips implements StripPricing {
         choices.sums(Arrays.stream(wood.blankTicks[v]).asLongStream().toArray(), sums);
         ticks = Arrays.stream(sums).mapToInt(Math::toIntExact).toArray();
         worth = new long[ticks.length];
-        weights = new long[kinds.length];
+        weights = new long[types.length];
         fits = endsCount ? new int[0][] : new int[strips][];
         byFit = new Integer[fits.length][];
         steps = new int[fits.length][ticks.length + 1];
@@ -82,7 +82,7 @@ public final class EnumeratedStrips implements StripPricing {
     }
 
     private static int[] copies(BoardClass wood, int v, int[] wanted) {
-        return Arrays.stream(wood.partKinds[v]).map(k -> wanted[k]).toArray();
+        return Arrays.stream(wood.partTypes[v]).map(k -> wanted[k]).toArray();
     }
 
     /** How many strips of the width the widest board has room for. */
@@ -109,7 +109,7 @@ public final class EnumeratedStrips implements StripPricing {
     @Override
     public void price(long[] prices, int[] most) {
         length = -1;
-        for (int i = 0; i < kinds.length; i++) weights[i] = Math.max(0, prices[kinds[i]]) - crosscut;
+        for (int i = 0; i < types.length; i++) weights[i] = Math.max(0, prices[types[i]]) - crosscut;
         choices.sums(weights, worth);
         bar(most);
         for (int k = 0; k < fits.length; k++) climb(k);
@@ -128,11 +128,11 @@ public final class EnumeratedStrips implements StripPricing {
         rises[k] = n;
     }
 
-    /** Takes out the choices that have more of a kind than {@code most}. */
+    /** Takes out the choices that have more of a type than {@code most}. */
     private void bar(int[] most) {
-        for (int i = 0; i < kinds.length; i++) {
-            if (most[kinds[i]] >= choices.copies(i)) continue;
-            for (int m = 0; m < worth.length; m++) if (choices.many(m, i) > most[kinds[i]]) worth[m] = NONE;
+        for (int i = 0; i < types.length; i++) {
+            if (most[types[i]] >= choices.copies(i)) continue;
+            for (int m = 0; m < worth.length; m++) if (choices.many(m, i) > most[types[i]]) worth[m] = NONE;
         }
     }
 
@@ -199,10 +199,10 @@ public final class EnumeratedStrips implements StripPricing {
         List<int[]> all = new ArrayList<>();
         for (int k = strips - 1; k > 0; k--) {
             int first = firstStrip(m, k, t);
-            all.add(kinds(first));
+            all.add(types(first));
             m -= first;
         }
-        all.add(kinds(m));
+        all.add(types(m));
         return all;
     }
 
@@ -226,7 +226,7 @@ public final class EnumeratedStrips implements StripPricing {
         throw new IllegalStateException("Choice " + m + " fits no strips of " + t + " ticks.");
     }
 
-    private int[] kinds(int m) {
-        return Arrays.stream(choices.kinds(m)).map(i -> kinds[i]).toArray();
+    private int[] types(int m) {
+        return Arrays.stream(choices.types(m)).map(i -> types[i]).toArray();
     }
 }

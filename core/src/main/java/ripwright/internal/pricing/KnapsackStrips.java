@@ -16,7 +16,7 @@ public final class KnapsackStrips implements StripPricing {
     private final BoardClass wood;
     private final int v; // the width's place in the wood
     private final long crosscut;
-    private final long endRate; // coins a tick of leftover fetches; 0 when too narrow to keep
+    private final long endRate; // money a tick of leftover fetches; 0 when too narrow to keep
     private final long endExtra; // and what a leftover fetches beyond its ticks
     private final long[] exact; // exact[t]: worth of the best blanks that take exactly t ticks, or NONE
     private final long[] best; // best[t]: worth of the best strip t ticks long
@@ -41,12 +41,12 @@ public final class KnapsackStrips implements StripPricing {
         passes.clear();
         specks = 0;
         int reached = 0;
-        for (int i = 0; i < wood.partKinds[v].length; i++) {
-            int kind = wood.partKinds[v][i];
+        for (int i = 0; i < wood.partTypes[v].length; i++) {
+            int type = wood.partTypes[v][i];
             int ticks = wood.blankTicks[v][i];
-            if (prices[kind] <= 0 || most[kind] == 0 || ticks > wood.length) continue;
-            if (ticks == 0) specks += crosscut + most[kind] * Math.max(0, prices[kind] - crosscut);
-            else reached = passes.add(exact, reached, i, ticks, prices[kind] - crosscut, most[kind]);
+            if (prices[type] <= 0 || most[type] == 0 || ticks > wood.length) continue;
+            if (ticks == 0) specks += crosscut + most[type] * Math.max(0, prices[type] - crosscut);
+            else reached = passes.add(exact, reached, i, ticks, prices[type] - crosscut, most[type]);
         }
         finish();
     }
@@ -101,7 +101,7 @@ public final class KnapsackStrips implements StripPricing {
                 x--;
             }
         }
-        return passes.trace(x, wood.partKinds[v], wood.blankTicks[v]);
+        return passes.trace(x, wood.partTypes[v], wood.blankTicks[v]);
     }
 
     @Override

@@ -22,9 +22,9 @@ import ripwright.stock.Edge;
  */
 public final class LayoutConstruction {
     private final JobNumbers numbers;
-    private final ItemTypes kinds;
+    private final ItemTypes types;
     private final BoardNumbers board;
-    private final long[] prices; // of part kinds; any unit
+    private final long[] prices; // of part types; any unit
     private final int[] left; // left[p]: of part p
     private final List<Filled> sections = new ArrayList<>();
 
@@ -44,9 +44,9 @@ public final class LayoutConstruction {
         }
     }
 
-    private LayoutConstruction(JobNumbers numbers, ItemTypes kinds, int board, long[] prices, int[] most) {
+    private LayoutConstruction(JobNumbers numbers, ItemTypes types, int board, long[] prices, int[] most) {
         this.numbers = numbers;
-        this.kinds = kinds;
+        this.types = types;
         this.board = numbers.boards[board];
         this.prices = prices;
         left = most.clone();
@@ -55,10 +55,10 @@ public final class LayoutConstruction {
 
     /** The layout of that board; empty where none comes of the pattern. */
     static Optional<PricedLayout> of(
-            JobNumbers numbers, ItemTypes kinds, int board, Pattern pattern, long[] prices, int[] most) {
+            JobNumbers numbers, ItemTypes types, int board, Pattern pattern, long[] prices, int[] most) {
         int[] allowed = most.clone();
         while (true) {
-            LayoutConstruction placing = new LayoutConstruction(numbers, kinds, board, prices, allowed);
+            LayoutConstruction placing = new LayoutConstruction(numbers, types, board, prices, allowed);
             for (Pattern.Section section : pattern.sections()) placing.fill(section);
             Optional<PricedLayout> best = placing.best();
             if (best.isEmpty() || !placing.barTorn(best.get().made(), allowed)) return best;
@@ -88,10 +88,10 @@ public final class LayoutConstruction {
     private void fill(Pattern.Section section) {
         List<Row> rows = new ArrayList<>();
         for (Pattern.Strip strip : section.strips()) {
-            List<Integer> parts = take(strip.partKinds(), section.length());
-            if (parts.size() < strip.partKinds().size()) {
+            List<Integer> parts = take(strip.partTypes(), section.length());
+            if (parts.size() < strip.partTypes().size()) {
                 for (int part : parts) left[part]++;
-                parts = new StripRefill(numbers, kinds, prices, left).fill(strip.width(), section.length());
+                parts = new StripRefill(numbers, types, prices, left).fill(strip.width(), section.length());
                 for (int part : parts) left[part]--;
             }
             if (parts.isEmpty()) continue;
@@ -103,12 +103,12 @@ public final class LayoutConstruction {
         if (!rows.isEmpty()) sections.add(new Filled(section.length(), rows));
     }
 
-    /** Takes blanks of those kinds as long as there are some, and as they fit. */
+    /** Takes blanks of those types as long as there are some, and as they fit. */
     private List<Integer> take(List<Integer> wanted, long room) {
         List<Integer> parts = new ArrayList<>();
         long used = -numbers.crosscutKerf;
-        for (int kind : wanted) {
-            for (int part : kinds.partsOf(kind)) {
+        for (int type : wanted) {
+            for (int part : types.partsOf(type)) {
                 if (left[part] == 0) continue;
                 used += numbers.parts[part].length + numbers.crosscutKerf;
                 if (used > room + (board.ripped ? 0 : numbers.crosscutKerf)) return parts;

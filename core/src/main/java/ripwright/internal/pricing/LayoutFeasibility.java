@@ -28,7 +28,7 @@ public final class LayoutFeasibility {
 
     /** A width of which there are blanks: {@code fits[k][m]} is the shortest length at which k strips hold choice m. */
     @SuppressWarnings("ArrayRecordComponent") // a row of tables, never compared
-    private record Width(int v, Multisets choices, int[] kinds, int[] ticks, int[][] fits) {
+    private record Width(int v, Multisets choices, int[] types, int[] ticks, int[][] fits) {
         int all() {
             return choices.size() - 1;
         }
@@ -37,7 +37,7 @@ public final class LayoutFeasibility {
     /**
      * For one board.
      *
-     * @param made how many blanks of each part kind it is to give
+     * @param made how many blanks of each part type it is to give
      * @param abort asked very often; {@link PricingStopped} is thrown as soon as it says so
      */
     LayoutFeasibility(BoardClass wood, BoardProfile shape, int[] made, BooleanSupplier abort) {
@@ -48,12 +48,12 @@ public final class LayoutFeasibility {
     }
 
     private void width(int v, int[] made) {
-        int[] places = java.util.stream.IntStream.range(0, wood.partKinds[v].length)
-                .filter(i -> made[wood.partKinds[v][i]] > 0)
+        int[] places = java.util.stream.IntStream.range(0, wood.partTypes[v].length)
+                .filter(i -> made[wood.partTypes[v][i]] > 0)
                 .toArray();
         if (places.length == 0) return;
-        int[] kinds = Arrays.stream(places).map(i -> wood.partKinds[v][i]).toArray();
-        int[] copies = Arrays.stream(kinds).map(k -> made[k]).toArray();
+        int[] types = Arrays.stream(places).map(i -> wood.partTypes[v][i]).toArray();
+        int[] copies = Arrays.stream(types).map(k -> made[k]).toArray();
         if (gaveUp() || Multisets.pairs(copies, MOST_PAIRS) > MOST_PAIRS) {
             steps = MOST_STEPS + 1;
             return;
@@ -68,7 +68,7 @@ public final class LayoutFeasibility {
         Arrays.fill(fits[0], Integer.MAX_VALUE);
         fits[0][0] = 0;
         for (int k = 1; k <= most; k++) fits[k] = withOneMore(choices, ticks, fits[k - 1]);
-        widths.add(new Width(v, choices, kinds, ticks, fits));
+        widths.add(new Width(v, choices, types, ticks, fits));
     }
 
     private int[] withOneMore(Multisets choices, int[] ticks, int[] before) {
@@ -242,8 +242,8 @@ public final class LayoutFeasibility {
                 part = width.choices.nextPart(left, part);
             into.add(new Pattern.Strip(
                     wood.numbers.widths[wood.widths[width.v]],
-                    Arrays.stream(width.choices.kinds(part))
-                            .mapToObj(i -> width.kinds[i])
+                    Arrays.stream(width.choices.types(part))
+                            .mapToObj(i -> width.types[i])
                             .toList()));
             left -= part;
         }

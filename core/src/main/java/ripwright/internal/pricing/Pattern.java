@@ -6,11 +6,11 @@ import java.util.List;
  * A layout of a board as a program reckoned it: which blanks, not yet where. Where a program errs upwards, the blanks may be
  * more than there is room for, or than the bill wants.
  *
- * @param boardKind the kind of the board
- * @param worth what it is worth at the prices it was reckoned for, in coins: blanks and offcuts less labor
+ * @param boardType the type of the board
+ * @param worth what it is worth at the prices it was reckoned for, in scaled money: blanks and offcuts less labor
  * @param sections its sections, in any order
  */
-public record Pattern(int boardKind, long worth, List<Section> sections) {
+public record Pattern(int boardType, long worth, List<Section> sections) {
     /** Keeps a copy of the list. */
     public Pattern {
         sections = List.copyOf(sections);
@@ -33,20 +33,20 @@ public record Pattern(int boardKind, long worth, List<Section> sections) {
      * A strip.
      *
      * @param width nanometers across
-     * @param partKinds the kinds of its blanks
+     * @param partTypes the types of its blanks
      */
-    public record Strip(long width, List<Integer> partKinds) {
+    public record Strip(long width, List<Integer> partTypes) {
         /** Keeps a copy of the list. */
         public Strip {
-            partKinds = List.copyOf(partKinds);
+            partTypes = List.copyOf(partTypes);
         }
     }
 
-    /** How many blanks of each kind it makes. */
-    public int[] made(int partKinds) {
-        int[] made = new int[partKinds];
+    /** How many blanks of each type it makes. */
+    public int[] made(int partTypes) {
+        int[] made = new int[partTypes];
         for (Section section : sections)
-            for (Strip strip : section.strips()) for (int kind : strip.partKinds()) made[kind]++;
+            for (Strip strip : section.strips()) for (int type : strip.partTypes()) made[type]++;
         return made;
     }
 }

@@ -13,7 +13,7 @@ import ripwright.internal.model.ScaledMoney;
 /**
  * The best layout of every board when each blank has a price: what its blanks are worth and its offcuts fetch, less what
  * its rips and crosscuts cost. No layout of a board is worth more than {@link #worth} says: where a program leaves
- * something out (defects, how tapered boards narrow along a layout, how few blanks of a kind there are over the whole
+ * something out (defects, how tapered boards narrow along a layout, how few blanks of a type there are over the whole
  * board) it errs upwards. Boards alike are priced once, and all boards that take the same parts share their strips and
  * sections. Serves one thread.
  *
@@ -22,11 +22,11 @@ import ripwright.internal.model.ScaledMoney;
  */
 public final class PricingProblem {
     private final JobNumbers numbers;
-    private final ItemTypes kinds;
-    private final ScaledMoney coins;
-    private final int[] wanted; // wanted[k]: blanks of part kind k on the bill
+    private final ItemTypes types;
+    private final ScaledMoney money;
+    private final int[] wanted; // wanted[k]: blanks of part type k on the bill
     private final BoardClassPricing[] woods;
-    private final int[] woodOf; // woodOf[k]: of board kind k, or -1
+    private final int[] woodOf; // woodOf[k]: of board type k, or -1
     private final int[] placeIn; // its place there
     private BooleanSupplier abort = () -> false;
 
@@ -35,25 +35,25 @@ public final class PricingProblem {
         this(numbers, new ItemTypes(numbers), new ScaledMoney(numbers.job()));
     }
 
-    /** Builds the tables for a job whose kinds and coins are known already. */
-    public PricingProblem(JobNumbers numbers, ItemTypes kinds, ScaledMoney coins) {
+    /** Builds the tables for a job whose types and money are known already. */
+    public PricingProblem(JobNumbers numbers, ItemTypes types, ScaledMoney money) {
         this.numbers = numbers;
-        this.kinds = kinds;
-        this.coins = coins;
-        wanted = new int[kinds.parts()];
-        for (int k = 0; k < wanted.length; k++) wanted[k] = kinds.wanted(k);
-        ScaledLabor charges = ScaledLabor.of(numbers, coins);
-        List<BoardClass> all = BoardClass.all(numbers, kinds, coins, charges);
+        this.types = types;
+        this.money = money;
+        wanted = new int[types.parts()];
+        for (int k = 0; k < wanted.length; k++) wanted[k] = types.wanted(k);
+        ScaledLabor charges = ScaledLabor.of(numbers, money);
+        List<BoardClass> all = BoardClass.all(numbers, types, money, charges);
         woods = new BoardClassPricing[all.size()];
-        woodOf = new int[kinds.boards()];
-        placeIn = new int[kinds.boards()];
+        woodOf = new int[types.boards()];
+        placeIn = new int[types.boards()];
         Arrays.fill(woodOf, -1);
         for (int w = 0; w < woods.length; w++) {
             BoardClass wood = all.get(w);
-            woods[w] = new BoardClassPricing(wood, kinds, coins, charges, () -> abort.getAsBoolean());
-            for (int i = 0; i < wood.boardKinds.length; i++) {
-                woodOf[wood.boardKinds[i]] = w;
-                placeIn[wood.boardKinds[i]] = i;
+            woods[w] = new BoardClassPricing(wood, types, money, charges, () -> abort.getAsBoolean());
+            for (int i = 0; i < wood.boardTypes.length; i++) {
+                woodOf[wood.boardTypes[i]] = w;
+                placeIn[wood.boardTypes[i]] = i;
             }
         }
     }
@@ -63,7 +63,7 @@ public final class PricingProblem {
         this.abort = abort;
     }
 
-    /** Reckons every board at those prices, one for each kind of parts, in coins, none below zero. */
+    /** Reckons every board at those prices, one for each type of parts, in scaled money, none below zero. */
     public void price(long[] prices) {
         for (BoardClassPricing wood : woods) wood.price(prices, wanted);
     }
@@ -71,7 +71,7 @@ public final class PricingProblem {
     /**
      * As {@link #price(long[])}, but for a smaller bill.
      *
-     * @param most how many blanks of each part kind are wanted at most; a strip has no more of them, a section only where
+     * @param most how many blanks of each part type are wanted at most; a strip has no more of them, a section only where
      *     few are
      */
     public void price(long[] prices, int[] most) {
@@ -79,39 +79,39 @@ public final class PricingProblem {
     }
 
     /**
-     * Reckons boards of one kind alone; what was reckoned for others is forgotten.
+     * Reckons boards of one type alone; what was reckoned for others is forgotten.
      *
-     * @param boardKind the kind of the board
-     * @param prices of a blank of each part kind, in coins, none below zero
-     * @param most how many blanks of each kind are wanted at most; a strip has no more of them, a section only where few are
+     * @param boardType the type of the board
+     * @param prices of a blank of each part type, in scaled money, none below zero
+     * @param most how many blanks of each type are wanted at most; a strip has no more of them, a section only where few are
      */
-    public void price(int boardKind, long[] prices, int[] most) {
+    public void price(int boardType, long[] prices, int[] most) {
         int[] least = new int[most.length];
         for (int k = 0; k < least.length; k++) least[k] = Math.min(most[k], wanted[k]);
-        if (woodOf[boardKind] >= 0) woods[woodOf[boardKind]].priceOnly(placeIn[boardKind], prices, least);
+        if (woodOf[boardType] >= 0) woods[woodOf[boardType]].priceOnly(placeIn[boardType], prices, least);
     }
 
     /**
-     * Looks at boards of one kind again that were just reckoned at those prices: if the sections of the best layout have more
+     * Looks at boards of one type again that were just reckoned at those prices: if the sections of the best layout have more
      * of a blank together than is wanted, for the best layout that has not.
      *
      * @param mostSteps how long to look; after that the pricing problem errs upwards once more
      * @param enough a worth that need not be told from less
      * @param stop asked at every step; the pricing problem errs upwards as well when it says so
      */
-    public void sharpen(int boardKind, long[] prices, int[] most, int mostSteps, long enough, BooleanSupplier stop) {
-        if (!cuts(boardKind)) return;
-        woods[woodOf[boardKind]].sharpen(placeIn[boardKind], prices, most, mostSteps, enough, stop);
+    public void sharpen(int boardType, long[] prices, int[] most, int mostSteps, long enough, BooleanSupplier stop) {
+        if (!cuts(boardType)) return;
+        woods[woodOf[boardType]].sharpen(placeIn[boardType], prices, most, mostSteps, enough, stop);
     }
 
-    /** Whether a board of that kind can be cut at all. */
-    public boolean cuts(int boardKind) {
-        return woodOf[boardKind] >= 0 && worth(boardKind) != StripPricing.NONE;
+    /** Whether a board of that type can be cut at all. */
+    public boolean cuts(int boardType) {
+        return woodOf[boardType] >= 0 && worth(boardType) != StripPricing.NONE;
     }
 
-    /** What no layout of a board of that kind exceeds, in coins; very far below zero where there is none. */
-    public long worth(int boardKind) {
-        return woodOf[boardKind] < 0 ? StripPricing.NONE : woods[woodOf[boardKind]].worth(placeIn[boardKind]);
+    /** What no layout of a board of that type exceeds, in scaled money; very far below zero where there is none. */
+    public long worth(int boardType) {
+        return woodOf[boardType] < 0 ? StripPricing.NONE : woods[woodOf[boardType]].worth(placeIn[boardType]);
     }
 
     /**
@@ -124,17 +124,17 @@ public final class PricingProblem {
      * @param most how many of each part at most
      */
     public Optional<PricedLayout> best(int board, double[] prices, int[] most) {
-        long[] coinPrices = new long[kinds.parts()];
-        int[] kindMost = new int[kinds.parts()];
+        long[] scaledPrices = new long[types.parts()];
+        int[] typeMost = new int[types.parts()];
         for (int p = 0; p < prices.length; p++) {
-            int kind = kinds.typeOfPart(p);
-            coinPrices[kind] = Math.max(coinPrices[kind], Math.round(prices[p] * coins.perMillionth()));
-            kindMost[kind] += most[p];
+            int type = types.typeOfPart(p);
+            scaledPrices[type] = Math.max(scaledPrices[type], Math.round(prices[p] * money.perMillionth()));
+            typeMost[type] += most[p];
         }
-        int boardKind = kinds.typeOfBoard(board);
-        price(boardKind, coinPrices, kindMost);
-        if (!cuts(boardKind)) return Optional.empty();
-        return LayoutConstruction.of(numbers, kinds, board, pattern(boardKind), coinPrices, most);
+        int boardType = types.typeOfBoard(board);
+        price(boardType, scaledPrices, typeMost);
+        if (!cuts(boardType)) return Optional.empty();
+        return LayoutConstruction.of(numbers, types, board, pattern(boardType), scaledPrices, most);
     }
 
     /**
@@ -145,19 +145,19 @@ public final class PricingProblem {
      */
     public record Given(Optional<Pattern> pattern, boolean sure) {}
 
-    /** Whether a board of that kind gives so many blanks of each part kind, all from one layout. */
-    public Given holding(int boardKind, int[] made) {
-        if (woodOf[boardKind] < 0) return new Given(Optional.empty(), true);
-        return woods[woodOf[boardKind]].holding(placeIn[boardKind], made);
+    /** Whether a board of that type gives so many blanks of each part type, all from one layout. */
+    public Given holding(int boardType, int[] made) {
+        if (woodOf[boardType] < 0) return new Given(Optional.empty(), true);
+        return woods[woodOf[boardType]].holding(placeIn[boardType], made);
     }
 
-    /** The layout of real blanks that comes of a pattern for a board of its kind, of no more blanks than are allowed. */
+    /** The layout of real blanks that comes of a pattern for a board of its type, of no more blanks than are allowed. */
     public Optional<PricedLayout> place(int board, Pattern pattern, long[] prices, int[] most) {
-        return LayoutConstruction.of(numbers, kinds, board, pattern, prices, most);
+        return LayoutConstruction.of(numbers, types, board, pattern, prices, most);
     }
 
     /** The layout that worth was reckoned for; only where {@link #cuts}. */
-    public Pattern pattern(int boardKind) {
-        return woods[woodOf[boardKind]].pattern(placeIn[boardKind]);
+    public Pattern pattern(int boardType) {
+        return woods[woodOf[boardType]].pattern(placeIn[boardType]);
     }
 }

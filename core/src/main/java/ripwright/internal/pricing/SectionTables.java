@@ -14,11 +14,11 @@ public final class SectionTables {
     private final SectionPricing sections;
     private final BooleanSupplier abort;
 
-    SectionTables(BoardClass wood, ItemTypes kinds, ScaledLabor charges, BoardProfile[] shapes, BooleanSupplier abort) {
+    SectionTables(BoardClass wood, ItemTypes types, ScaledLabor charges, BoardProfile[] shapes, BooleanSupplier abort) {
         this.wood = wood;
         this.abort = abort;
-        int[] wanted = new int[kinds.parts()];
-        for (int k = 0; k < wanted.length; k++) wanted[k] = kinds.wanted(k);
+        int[] wanted = new int[types.parts()];
+        for (int k = 0; k < wanted.length; k++) wanted[k] = types.wanted(k);
         strips = new StripPricing[wood.widths.length];
         for (int v = 0; v < strips.length; v++)
             strips[v] = EnumeratedStrips.suit(wood, v, wanted, charges)
@@ -44,7 +44,7 @@ public final class SectionTables {
         return strips[v].best(1, t);
     }
 
-    /** The part kinds of that strip. */
+    /** The part types of that strip. */
     int[] blanks(int v, int t) {
         return strips[v].blanks(1, t).get(0);
     }

@@ -12,18 +12,18 @@ import ripwright.internal.model.ScaledMoney;
  * where part of the bill may be left out, every blank of such a width carries its share of the setting.
  */
 public final class SettingCost {
-    private final long due; // coins
-    private final long[] share; // share[k]: coins of a setting that one blank of part kind k carries
+    private final long due; // money
+    private final long[] share; // share[k]: money of a setting that one blank of part type k carries
 
     /** Reckons for a job. */
-    public SettingCost(JobNumbers numbers, ItemTypes kinds, ScaledMoney coins) {
-        long setting = ScaledLabor.of(numbers, coins).setting();
-        share = new long[kinds.parts()];
+    public SettingCost(JobNumbers numbers, ItemTypes types, ScaledMoney money) {
+        long setting = ScaledLabor.of(numbers, money).setting();
+        share = new long[types.parts()];
         long sum = 0;
         for (int w = 0; w < numbers.widths.length; w++) {
             if (!mustBeSet(numbers, w)) continue;
             sum += setting;
-            share(numbers, kinds, w, setting);
+            share(numbers, types, w, setting);
         }
         due = sum;
     }
@@ -34,26 +34,26 @@ public final class SettingCost {
         return true;
     }
 
-    private void share(JobNumbers numbers, ItemTypes kinds, int w, long setting) {
+    private void share(JobNumbers numbers, ItemTypes types, int w, long setting) {
         long blanks = 0;
-        for (int k = 0; k < share.length; k++) if (makes(numbers, kinds, w, k)) blanks += kinds.wanted(k);
-        for (int k = 0; k < share.length; k++) if (makes(numbers, kinds, w, k)) share[k] = setting / blanks;
+        for (int k = 0; k < share.length; k++) if (makes(numbers, types, w, k)) blanks += types.wanted(k);
+        for (int k = 0; k < share.length; k++) if (makes(numbers, types, w, k)) share[k] = setting / blanks;
     }
 
-    private static boolean makes(JobNumbers numbers, ItemTypes kinds, int w, int kind) {
-        PartNumbers part = numbers.parts[kinds.partsOf(kind)[0]];
+    private static boolean makes(JobNumbers numbers, ItemTypes types, int w, int type) {
+        PartNumbers part = numbers.parts[types.partsOf(type)[0]];
         if (part.widthIndex != w) return false;
         for (boolean fits : part.fits) if (fits) return true;
         return false;
     }
 
-    /** What all settings cost a plan that makes the whole bill, at least, in coins. */
+    /** What all settings cost a plan that makes the whole bill, at least, in scaled money. */
     public long due() {
         return due;
     }
 
-    /** What share of a setting a blank of that kind carries, in coins: all wanted together no more than one setting. */
-    public long share(int partKind) {
-        return share[partKind];
+    /** What share of a setting a blank of that type carries, in scaled money: all wanted together no more than one setting. */
+    public long share(int partType) {
+        return share[partType];
     }
 }

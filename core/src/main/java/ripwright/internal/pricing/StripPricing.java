@@ -18,7 +18,7 @@ public interface StripPricing {
     /**
      * Fills the tables.
      *
-     * @param prices of a blank of each part kind, in coins
+     * @param prices of a blank of each part type, in scaled money
      * @param most how many of each there may be
      */
     void price(long[] prices, int[] most);
@@ -29,7 +29,7 @@ public interface StripPricing {
     /** What so many strips of a section of {@code t} ticks are worth together. */
     long best(int strips, int t);
 
-    /** The part kinds of each of those strips. */
+    /** The part types of each of those strips. */
     List<int[]> blanks(int strips, int t);
 
     /** Marks every length at which strips are worth more than a tick before. */

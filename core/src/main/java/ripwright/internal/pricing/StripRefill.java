@@ -13,13 +13,13 @@ public final class StripRefill {
     private static final int MOST_TICKS = 1 << 11;
 
     private final JobNumbers numbers;
-    private final ItemTypes kinds;
-    private final long[] prices; // of part kinds
+    private final ItemTypes types;
+    private final long[] prices; // of part types
     private final int[] left; // of parts
 
-    StripRefill(JobNumbers numbers, ItemTypes kinds, long[] prices, int[] left) {
+    StripRefill(JobNumbers numbers, ItemTypes types, long[] prices, int[] left) {
         this.numbers = numbers;
-        this.kinds = kinds;
+        this.types = types;
         this.prices = prices;
         this.left = left;
     }
@@ -57,6 +57,6 @@ public final class StripRefill {
     }
 
     private long price(PartNumbers part) {
-        return prices[kinds.typeOfPart(part.index)];
+        return prices[types.typeOfPart(part.index)];
     }
 }

@@ -5,7 +5,7 @@ import java.util.function.BooleanSupplier;
 import org.jspecify.annotations.Nullable;
 import ripwright.internal.bound.Demand;
 
-/** Sets of boards, one after another, always one that may be the cheapest: best first, decided kind by kind. */
+/** Sets of boards, one after another, always one that may be the cheapest: best first, decided type by type. */
 public final class BoardSets {
     private static final int MOST_NODES = 400_000;
 
@@ -15,7 +15,7 @@ public final class BoardSets {
     private final BooleanSupplier stop;
     private boolean full;
 
-    /** A set whose first kinds are decided. */
+    /** A set whose first types are decided. */
     @SuppressWarnings("ArrayRecordComponent") // never changed once made, never compared
     private record Node(int[] many, int decided, long least) implements Comparable<Node> {
         @Override
@@ -44,7 +44,7 @@ public final class BoardSets {
     }
 
     /**
-     * How many boards of each kind the next set has; null when no set costs less than {@code most}, or there are too
+     * How many boards of each type the next set has; null when no set costs less than {@code most}, or there are too
      * many, or the time is up.
      */
     int @Nullable [] next(long most) {

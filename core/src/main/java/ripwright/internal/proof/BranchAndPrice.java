@@ -11,7 +11,7 @@ import ripwright.internal.pricing.Pattern;
 import ripwright.internal.pricing.PricingProblem;
 
 /**
- * Whether one set of boards makes the bill: branch and price on how many blanks of a kind a board makes. Depth first, the
+ * Whether one set of boards makes the bill: branch and price on how many blanks of a type a board makes. Depth first, the
  * branch first that the program leans to, as it is more likely to end in a plan.
  *
  * @see "C. Barnhart et al., Branch-and-price: column generation for solving huge integer programs, Operations Research 46
@@ -22,12 +22,12 @@ public final class BranchAndPrice {
 
     private final Demand demand;
     private final PricingProblem pricing;
-    private final int[] boards; // kinds
+    private final int[] boards; // types
     private final RestrictedMaster.Shared shared;
     private final BooleanSupplier stop;
     private final long bought; // what the boards cost, and what is due anyway
     private boolean open; // whether something was left undecided
-    private long known; // what a plan must cost less than to be taken, in coins
+    private long known; // what a plan must cost less than to be taken, in scaled money
     private long most; // what a plan must cost less than to be looked for
     private Optional<CompleteLayouts> found = Optional.empty();
     private ProofRecord.Node root = ProofRecord.Leaf.OPEN;
@@ -39,7 +39,7 @@ public final class BranchAndPrice {
         boards = shared.boards();
         stop = shared.stop();
         long cost = demand.due;
-        for (int kind : boards) cost += demand.cost[kind];
+        for (int type : boards) cost += demand.cost[type];
         bought = cost;
     }
 
@@ -47,7 +47,7 @@ public final class BranchAndPrice {
      * The cheapest layouts of these boards that make the bill; empty when none cost less, or none were found. What costs a
      * {@link Demand#grain} less may be left out.
      *
-     * @param known what a plan may cost, in coins, less than that
+     * @param known what a plan may cost, in scaled money, less than that
      */
     Optional<CompleteLayouts> cheapest(long known) {
         this.known = known;
@@ -74,7 +74,7 @@ public final class BranchAndPrice {
         if (outcome == RestrictedMaster.Outcome.STOPPED) return leftOpen();
         double[][] many = many(program);
         int board = -1;
-        int kind = -1;
+        int type = -1;
         double furthest = 0.01;
         for (int s = 0; s < many.length; s++) {
             for (int k = 0; k < many[s].length; k++) {
@@ -82,16 +82,16 @@ public final class BranchAndPrice {
                 if (Math.abs(many[s][k] - Math.rint(many[s][k])) < 0.01 || off <= furthest) continue;
                 furthest = off;
                 board = s;
-                kind = k;
+                type = k;
             }
         }
         if (board < 0) return whole(program, many);
-        int down = (int) Math.floor(many[board][kind]);
-        boolean upFirst = many[board][kind] - down > 0.4;
+        int down = (int) Math.floor(many[board][type]);
+        boolean upFirst = many[board][type] - down > 0.4;
         List<ProofRecord.Way> ways = new ArrayList<>();
         for (int n = 0; n < 2; n++) {
             boolean up = upFirst == (n == 0);
-            Branch branch = new Branch(board, kind, up, up ? down + 1 : down);
+            Branch branch = new Branch(board, type, up, up ? down + 1 : down);
             if (program.narrows(branch)) ways.add(way(program, branch));
             else leftOpen(); // the program left the branch unkept, at a high price
         }
@@ -116,7 +116,7 @@ public final class BranchAndPrice {
         return demand.boardsAlone && found.isPresent();
     }
 
-    /** How many blanks of each kind the program makes of each board. */
+    /** How many blanks of each type the program makes of each board. */
     private double[][] many(RestrictedMaster program) {
         double[][] many = new double[boards.length][demand.wanted.length];
         double[] weights = program.weights();
@@ -161,15 +161,15 @@ public final class BranchAndPrice {
     private boolean make(RestrictedMaster program, @Nullable Pattern[] patterns) {
         Optional<CompleteLayouts> made = CompleteLayouts.of(demand, pricing, patterns);
         if (made.isEmpty()) return false;
-        if (made.get().coins() < (found.isPresent() ? most : known)) {
-            most = made.get().coins();
+        if (made.get().money() < (found.isPresent() ? most : known)) {
+            most = made.get().money();
             found = made;
         }
-        return demand.boardsAlone || made.get().coins() <= bought + program.lowerBound() + demand.grain;
+        return demand.boardsAlone || made.get().money() <= bought + program.lowerBound() + demand.grain;
     }
 
     /**
-     * All boards make whole numbers of blanks, but from mixed layouts: one board may make fewer of a kind, more, or just as
+     * All boards make whole numbers of blanks, but from mixed layouts: one board may make fewer of a type, more, or just as
      * many. In the end all of its layouts make the same.
      */
     private ProofRecord.Node split(RestrictedMaster program, double[][] many) {
@@ -190,7 +190,7 @@ public final class BranchAndPrice {
         return leftOpen();
     }
 
-    /** The board does not give all these blanks together: so it makes fewer of one kind or another. */
+    /** The board does not give all these blanks together: so it makes fewer of one type or another. */
     private ProofRecord.Node without(RestrictedMaster program, int board, int[] made) {
         int[] fewest = fewer(board, made);
         RestrictedMaster all = program;

@@ -16,9 +16,9 @@ import ripwright.internal.pricing.PricingProblem;
  * Layouts of real blanks that make the whole bill.
  *
  * @param layouts one for each board that is cut
- * @param coins what they cost, rip settings included
+ * @param money what they cost, rip settings included
  */
-public record CompleteLayouts(List<PricedLayout> layouts, long coins) {
+public record CompleteLayouts(List<PricedLayout> layouts, long money) {
     /** What comes of patterns of different boards; empty when some blank is left unmade. */
     static Optional<CompleteLayouts> of(Demand demand, PricingProblem pricing, @Nullable Pattern[] patterns) {
         int[] left = demand.numbers.wanted();
@@ -28,7 +28,7 @@ public record CompleteLayouts(List<PricedLayout> layouts, long coins) {
         List<PricedLayout> layouts = new ArrayList<>();
         for (Pattern pattern : patterns) {
             if (pattern == null) continue;
-            int board = demand.kinds.boardsOf(pattern.boardKind())[used[pattern.boardKind()]++];
+            int board = demand.types.boardsOf(pattern.boardType())[used[pattern.boardType()]++];
             Optional<PricedLayout> layout = pricing.place(board, pattern, prices, left);
             if (layout.isEmpty()) continue;
             for (int part : layout.get().made()) left[part]--;
@@ -46,9 +46,9 @@ public record CompleteLayouts(List<PricedLayout> layouts, long coins) {
             for (long width : layout.widths()) widths.add(width);
         }
         net += (double) widths.size() * demand.numbers.settingCost();
-        long coins = demand.coins.up(net);
+        long money = demand.money.up(net);
         for (PricedLayout layout : layouts)
-            coins += demand.coins.cost(layout.layout().board());
-        return coins;
+            money += demand.money.cost(layout.layout().board());
+        return money;
     }
 }

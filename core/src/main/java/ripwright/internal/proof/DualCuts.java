@@ -19,10 +19,10 @@ import ripwright.internal.bound.Demand;
  */
 public final class DualCuts {
     private final Demand demand;
-    private final List<long[]> prices = new ArrayList<>(); // of a blank of each kind
-    private final List<long[]> worths = new ArrayList<>(); // of a board of each kind, none below zero
+    private final List<long[]> prices = new ArrayList<>(); // of a blank of each type
+    private final List<long[]> worths = new ArrayList<>(); // of a board of each type, none below zero
     private final List<Long> needs = new ArrayList<>(); // prices of the whole bill
-    private final List<Integer[]> orders = new ArrayList<>(); // kinds, those first that bring in most for their cost
+    private final List<Integer[]> orders = new ArrayList<>(); // types, those first that bring in most for their cost
 
     DualCuts(Demand demand) {
         this.demand = demand;
@@ -60,7 +60,7 @@ public final class DualCuts {
     }
 
     /**
-     * What no plan costs less than that cuts so many boards of the first {@code decided} kinds, in coins;
+     * What no plan costs less than that cuts so many boards of the first {@code decided} types, in scaled money;
      * {@link Long#MAX_VALUE} when there is no such plan.
      */
     long least(int[] many, int decided) {

@@ -42,7 +42,7 @@ public final class OptimalityProof {
     private final DualCuts rows;
     private final List<List<Column>> pool = new ArrayList<>();
     private final long[] missing;
-    private final double unit; // coins in one of the linear programs'
+    private final double unit; // money in one of the linear programs'
     private final BooleanSupplier stop;
     private List<PricedLayout> best = List.of();
 
@@ -66,7 +66,7 @@ public final class OptimalityProof {
         for (LagrangianBound asked : lowerBound.asked()) rows.add(asked.prices(), asked.worths());
         for (int b = 0; b < demand.copies.length; b++) pool.add(new ArrayList<>());
         for (Column column : lowerBound.columns())
-            pool.get(column.pattern().boardKind()).add(column);
+            pool.get(column.pattern().boardType()).add(column);
         long[] prices = lowerBound.lagrangianBound().prices();
         long dear = IntStream.range(0, prices.length)
                 .mapToLong(k -> prices[k] / demand.feet[k])
@@ -101,8 +101,8 @@ public final class OptimalityProof {
 
     private Recorded under(Money known, boolean recorded) {
         if (demand.least.isPresent()) throw new IllegalArgumentException("The floor is under plans that are short.");
-        long upper = demand.coins.up(known.value().doubleValue() * 1e6);
-        long least = lowerBound.lagrangianBound().coins();
+        long upper = demand.money.up(known.value().doubleValue() * 1e6);
+        long least = lowerBound.lagrangianBound().money();
         long open = Long.MAX_VALUE; // what plans of sets left open cost at least
         BoardSets sets = new BoardSets(demand, rows, stop);
         List<ProofRecord.Tried> tried = new ArrayList<>();
@@ -121,7 +121,7 @@ public final class OptimalityProof {
             }
             if (recorded) tried.add(new ProofRecord.Tried(many, search.root()));
             if (made != null) {
-                upper = made.coins();
+                upper = made.money();
                 best = made.layouts();
             }
             if (search.open()) open = Math.min(open, here);
@@ -129,16 +129,16 @@ public final class OptimalityProof {
         }
         long bound = Math.max(least, Math.min(open, sets.least()));
         boolean proven = bound >= upper - demand.grain;
-        Money below = proven ? cheapest(known, Math.min(bound, upper)) : demand.coins.money(bound);
+        Money below = proven ? cheapest(known, Math.min(bound, upper)) : demand.money.money(bound);
         ProofRecord rests =
                 new ProofRecord(recorded ? rows.recorded() : List.of(), tried, Math.min(bound, upper - demand.grain));
         return new Recorded(new Answer(best, below, proven), rests);
     }
 
     /** What the cheapest plan costs: the one found, or else the one known. */
-    private Money cheapest(Money known, long coins) {
+    private Money cheapest(Money known, long money) {
         if (best.isEmpty()) return known;
-        if (!demand.boardsAlone) return demand.coins.money(coins);
+        if (!demand.boardsAlone) return demand.money.money(money);
         return best.stream()
                 .map(layout -> demand.numbers.job().boards().get(layout.layout().board()))
                 .map(demand.numbers.job()::cost)
@@ -147,7 +147,7 @@ public final class OptimalityProof {
 
     private static int[] boards(int[] many) {
         return IntStream.range(0, many.length)
-                .flatMap(kind -> IntStream.generate(() -> kind).limit(many[kind]))
+                .flatMap(type -> IntStream.generate(() -> type).limit(many[type]))
                 .toArray();
     }
 }

@@ -5,13 +5,13 @@ import java.util.List;
 /**
  * What a proof rests on, for somebody else to go over without the programs that found it. Whoever lists all sets of boards
  * finds that each costs at least so much, or breaks a row, or was tried and has a tree all of whose leaves are closed. Sets
- * and branches number kinds as the proof does.
+ * and branches number types as the proof does.
  *
  * @param rows what prices say about all sets of boards
  * @param sets the sets no row says enough about
- * @param coins what no plan costs less than
+ * @param money what no plan costs less than
  */
-public record ProofRecord(List<Row> rows, List<Tried> sets, long coins) {
+public record ProofRecord(List<Row> rows, List<Tried> sets, long money) {
     /** Keeps copies of the lists. */
     public ProofRecord {
         rows = List.copyOf(rows);
@@ -21,9 +21,9 @@ public record ProofRecord(List<Row> rows, List<Tried> sets, long coins) {
     /**
      * What prices say: the boards that are cut must bring in so much.
      *
-     * @param prices of a blank of each part kind, in coins
+     * @param prices of a blank of each part type, in scaled money
      * @param need what the whole bill comes to
-     * @param worths what a board of each kind brings in at most, offcuts counted and labor taken off; none below zero
+     * @param worths what a board of each type brings in at most, offcuts counted and labor taken off; none below zero
      */
     @SuppressWarnings("ArrayRecordComponent") // never changed once made, never compared
     record Row(long[] prices, long need, long[] worths) {}
@@ -31,7 +31,7 @@ public record ProofRecord(List<Row> rows, List<Tried> sets, long coins) {
     /**
      * A set that was tried.
      *
-     * @param many how many boards it has of each kind
+     * @param many how many boards it has of each type
      * @param root why no plan that cuts just these is cheaper
      */
     @SuppressWarnings("ArrayRecordComponent") // never changed once made, never compared
@@ -59,7 +59,7 @@ public record ProofRecord(List<Row> rows, List<Tried> sets, long coins) {
     /**
      * Prices of which the boards do not bring in enough.
      *
-     * @param prices of a blank of each part kind, in coins
+     * @param prices of a blank of each part type, in scaled money
      * @param branches some of those that lead there
      * @param more what each of them adds to the price of its blank on its board, less than nothing for a branch that says at
      *     most; a price that falls below zero counts as zero

@@ -41,10 +41,10 @@ public final class RestrictedMaster {
             Demand demand,
             PricingProblem pricing,
             DualCuts rows,
-            List<List<Column>> pool, // layouts of each kind of board
-            int[] boards, // kinds of the boards in the set
-            long[] missing, // what a blank of each part kind left unmade costs, in coins
-            double unit, // coins in one of the programs'
+            List<List<Column>> pool, // layouts of each type of board
+            int[] boards, // types of the boards in the set
+            long[] missing, // what a blank of each part type left unmade costs, in scaled money
+            double unit, // money in one of the programs'
             boolean recorded, // whether the reasons for what is said are kept
             BooleanSupplier stop) {}
 
@@ -53,7 +53,7 @@ public final class RestrictedMaster {
     private final int[] boards;
     private final double unit;
     private final List<Branch> branches;
-    private final int[][] least; // least[s][k]: blanks of kind k that board s makes at least
+    private final int[][] least; // least[s][k]: blanks of type k that board s makes at least
     private final int[][] most; // and at most
     private final Simplex program;
     private final List<Column> columns; // those in the program
@@ -61,7 +61,7 @@ public final class RestrictedMaster {
     private final List<Integer> numberOf; // their numbers in the program
     private final BitSet[] in; // in[s]: which of the pool board s has
     private boolean joined; // whether the last asking brought a new layout
-    private long lowerBound; // what no plan with these branches costs less than beyond its boards, in coins
+    private long lowerBound; // what no plan with these branches costs less than beyond its boards, in scaled money
     private ProofRecord.Node reason = ProofRecord.Leaf.OPEN; // why, where that is kept
 
     /** A program without branches. */
@@ -124,7 +124,7 @@ public final class RestrictedMaster {
         for (int s = 0; s < boards.length; s++) most[s] = demand.wanted.clone();
         for (Branch branch : branches) {
             int s = branch.board();
-            int k = branch.partKind();
+            int k = branch.partType();
             if (branch.atLeast()) least[s][k] = Math.max(least[s][k], branch.many());
             else most[s][k] = Math.min(most[s][k], branch.many());
         }
@@ -147,7 +147,7 @@ public final class RestrictedMaster {
     boolean narrows(Branch branch) {
         for (Branch other : branches) {
             boolean same = other.board() == branch.board()
-                    && other.partKind() == branch.partKind()
+                    && other.partType() == branch.partType()
                     && other.atLeast() == branch.atLeast();
             boolean more = branch.atLeast() ? branch.many() > other.many() : branch.many() < other.many();
             if (same && !more) return false;
@@ -156,7 +156,7 @@ public final class RestrictedMaster {
     }
 
     private void addRow(Branch branch) {
-        int k = branch.partKind();
+        int k = branch.partType();
         List<Integer> those = new ArrayList<>();
         List<Double> values = new ArrayList<>();
         for (int j = 0; j < columns.size(); j++) {
@@ -174,14 +174,14 @@ public final class RestrictedMaster {
 
     private boolean allowed(Column column, int s) {
         int[] many = sharpens() ? column.made() : column.inSection(); // as the pricing problem has it
-        for (int k : column.kinds()) if (many[k] > most[s][k]) return false;
+        for (int k : column.types()) if (many[k] > most[s][k]) return false;
         return true;
     }
 
     /**
      * Solves the program as it stands.
      *
-     * @param dearest what a plan may cost beyond what its boards are bought for, in coins
+     * @param dearest what a plan may cost beyond what its boards are bought for, in scaled money
      */
     Outcome solve(long dearest) {
         if (torn()) {
@@ -216,7 +216,7 @@ public final class RestrictedMaster {
             for (int j = in[s].nextClearBit(0); j < known.size() && n < MOST_AT_ONCE; j = in[s].nextClearBit(j + 1)) {
                 Column column = known.get(j);
                 double reduced = column.beyondBoard(demand, unit) - program.price(parts() + s);
-                for (int k : column.kinds()) reduced -= prices[k] * column.made()[k];
+                for (int k : column.types()) reduced -= prices[k] * column.made()[k];
                 if (reduced >= -PAYS || !allowed(column, s)) continue;
                 add(column, s);
                 in[s].set(j);
@@ -233,34 +233,34 @@ public final class RestrictedMaster {
         for (int k = 0; k < prices.length; k++) prices[k] = program.price(k);
         for (int i = 0; i < branches.size(); i++)
             if (branches.get(i).board() == s)
-                prices[branches.get(i).partKind()] += program.price(parts() + boards.length + i);
+                prices[branches.get(i).partType()] += program.price(parts() + boards.length + i);
         return prices;
     }
 
     private void add(Column column, int s) {
-        int n = column.kinds().length;
+        int n = column.types().length;
         int extra = 0;
-        for (Branch branch : branches) if (branch.board() == s && column.made()[branch.partKind()] > 0) extra++;
+        for (Branch branch : branches) if (branch.board() == s && column.made()[branch.partType()] > 0) extra++;
         int[] rows = new int[n + 1 + extra];
         double[] values = new double[rows.length];
         for (int i = 0; i < n; i++) {
-            rows[i] = column.kinds()[i];
+            rows[i] = column.types()[i];
             values[i] = column.made()[rows[i]];
         }
         rows[n] = parts() + s;
         values[n++] = 1;
         for (int i = 0; i < branches.size(); i++) {
             Branch branch = branches.get(i);
-            if (branch.board() != s || column.made()[branch.partKind()] == 0) continue;
+            if (branch.board() != s || column.made()[branch.partType()] == 0) continue;
             rows[n] = parts() + boards.length + i;
-            values[n++] = column.made()[branch.partKind()];
+            values[n++] = column.made()[branch.partType()];
         }
         numberOf.add(program.add(rows, values, column.beyondBoard(demand, unit)));
         columns.add(column);
         boardOf.add(s);
     }
 
-    private long coins(double price) {
+    private long money(double price) {
         return Math.round(price * unit);
     }
 
@@ -269,7 +269,7 @@ public final class RestrictedMaster {
         long[] prices = new long[parts()];
         long sum = 0;
         for (int k = 0; k < prices.length; k++) {
-            prices[k] = Math.max(0, coins(program.price(k)));
+            prices[k] = Math.max(0, money(program.price(k)));
             sum += prices[k] * demand.wanted[k];
         }
         shared.pricing.price(prices);
@@ -291,7 +291,7 @@ public final class RestrictedMaster {
     /** Asks each board at the prices its own branches make. */
     private long askOneByOne(boolean sharp) {
         long[] prices = new long[parts()];
-        for (int k = 0; k < prices.length; k++) prices[k] = Math.max(0, coins(program.price(k)));
+        for (int k = 0; k < prices.length; k++) prices[k] = Math.max(0, money(program.price(k)));
         long[] more = new long[branches.size()];
         for (int i = 0; i < more.length; i++) more[i] = price(i);
         long sum = 0;
@@ -302,7 +302,7 @@ public final class RestrictedMaster {
         for (int s = 0; s < boards.length; s++) {
             long[] own = prices.clone();
             for (int i = 0; i < more.length; i++)
-                if (branches.get(i).board() == s) own[branches.get(i).partKind()] += more[i];
+                if (branches.get(i).board() == s) own[branches.get(i).partType()] += more[i];
             for (int k = 0; k < own.length; k++) own[k] = Math.max(0, own[k]);
             shared.pricing.price(boards[s], own, most[s]);
             if (sharp) sharpen(s, own);
@@ -315,27 +315,27 @@ public final class RestrictedMaster {
     }
 
     private void sharpen(int s, long[] prices) {
-        long enough = coins(-program.price(parts() + s));
+        long enough = money(-program.price(parts() + s));
         shared.pricing.sharpen(boards[s], prices, most[s], SHARP_STEPS, enough, shared.stop);
     }
 
     /** What a branch makes a blank worth more on its board, or less. */
     private long price(int branch) {
-        long price = coins(program.price(parts() + boards.length + branch));
+        long price = money(program.price(parts() + boards.length + branch));
         return branches.get(branch).atLeast() ? Math.max(0, price) : Math.min(0, price);
     }
 
     /** Takes the layout a board was just asked for into the program, where it gains something there. */
     private void join(int s, long[] prices, boolean sharp) {
-        int kind = boards[s];
-        if (!shared.pricing.cuts(kind)) return;
-        double reduced = -shared.pricing.worth(kind) / unit - program.price(parts() + s);
+        int type = boards[s];
+        if (!shared.pricing.cuts(type)) return;
+        double reduced = -shared.pricing.worth(type) / unit - program.price(parts() + s);
         if (reduced >= -PAYS) return;
-        Column column = Column.of(demand, shared.pricing.pattern(kind), prices);
+        Column column = Column.of(demand, shared.pricing.pattern(type), prices);
         if (!sharp && sharpens() && !allowed(column, s)) return;
         joined = true;
-        in[s].set(shared.pool.get(kind).size());
-        shared.pool.get(kind).add(column);
+        in[s].set(shared.pool.get(type).size());
+        shared.pool.get(type).add(column);
         add(column, s);
     }
 
@@ -356,7 +356,7 @@ public final class RestrictedMaster {
         return weights;
     }
 
-    /** What no plan with these branches costs less than beyond its boards, in coins. */
+    /** What no plan with these branches costs less than beyond its boards, in scaled money. */
     long lowerBound() {
         return lowerBound;
     }
@@ -366,7 +366,7 @@ public final class RestrictedMaster {
         return reason;
     }
 
-    /** Whether the branches leave one board only one number of blanks of a kind. */
+    /** Whether the branches leave one board only one number of blanks of a type. */
     boolean settled(int s, int k) {
         return least[s][k] == most[s][k];
     }

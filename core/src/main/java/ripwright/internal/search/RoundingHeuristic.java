@@ -30,13 +30,13 @@ public final class RoundingHeuristic {
         this.numbers = numbers;
         this.greedy = greedy;
         this.lowerBound = lowerBound;
-        Map<Board, List<Integer>> kinds = new HashMap<>();
+        Map<Board, List<Integer>> types = new HashMap<>();
         List<Board> boards = numbers.job().boards();
         for (int b = 0; b < boards.size(); b++) {
-            List<Integer> kind =
-                    kinds.computeIfAbsent(boards.get(b).toBuilder().id("any").build(), board -> new ArrayList<>());
-            kind.add(b);
-            alike.add(kind);
+            List<Integer> type =
+                    types.computeIfAbsent(boards.get(b).toBuilder().id("any").build(), board -> new ArrayList<>());
+            type.add(b);
+            alike.add(type);
         }
     }
 

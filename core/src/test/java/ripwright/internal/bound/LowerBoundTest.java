@@ -211,19 +211,19 @@ public class LowerBoundTest {
         Seeds.each(100, RandomJobs::growing, job -> {
             JobNumbers numbers = new JobNumbers(job);
             LagrangianBound found = LowerBound.ofWholeBill(numbers, () -> false).lagrangianBound();
-            ItemTypes kinds = new ItemTypes(numbers);
-            ScaledMoney coins = new ScaledMoney(job);
-            PricingProblem pricing = new PricingProblem(numbers, kinds, coins);
+            ItemTypes types = new ItemTypes(numbers);
+            ScaledMoney money = new ScaledMoney(job);
+            PricingProblem pricing = new PricingProblem(numbers, types, money);
             pricing.price(found.prices());
             BigInteger sum = BigInteger.valueOf(found.demand().due);
             for (int p = 0; p < numbers.parts(); p++)
-                sum = sum.add(BigInteger.valueOf(found.prices()[kinds.typeOfPart(p)])
+                sum = sum.add(BigInteger.valueOf(found.prices()[types.typeOfPart(p)])
                         .multiply(BigInteger.valueOf(numbers.wanted()[p])));
             for (int b = 0; b < numbers.boards(); b++) {
-                long gain = pricing.worth(kinds.typeOfBoard(b)) - coins.cost(b);
+                long gain = pricing.worth(types.typeOfBoard(b)) - money.cost(b);
                 if (gain > 0) sum = sum.subtract(BigInteger.valueOf(gain));
             }
-            assertThat(BigInteger.valueOf(found.coins())).isEqualTo(sum);
+            assertThat(BigInteger.valueOf(found.money())).isEqualTo(sum);
         });
     }
 
@@ -325,9 +325,9 @@ public class LowerBoundTest {
             for (LowerBound.WeightedLayout found :
                     LowerBound.ofWholeBill(numbers, () -> false).layouts())
                 taken[found.layout().layout().board()] += found.weight();
-            ItemTypes kinds = new ItemTypes(numbers);
+            ItemTypes types = new ItemTypes(numbers);
             for (int b = 0; b < taken.length; b++)
-                assertThat(taken[b]).isBetween(0.0, kinds.boardsOf(kinds.typeOfBoard(b)).length + 0.001);
+                assertThat(taken[b]).isBetween(0.0, types.boardsOf(types.typeOfBoard(b)).length + 0.001);
             return Arrays.stream(taken).anyMatch(weight -> weight > 0.999);
         });
     }

@@ -24,7 +24,7 @@ public class SubgradientTest {
             double known = built.best().value().doubleValue();
             LagrangianBound lowerBound = lowerBound(Demand.wholeBill(new JobNumbers(built.job())), new ArrayList<>());
             double value =
-                    lowerBound.demand().coins.money(lowerBound.coins()).value().doubleValue();
+                    lowerBound.demand().money.money(lowerBound.money()).value().doubleValue();
             assertThat(value).isBetween(0.97 * known, known * (1 + 1e-9));
         });
     }
@@ -41,8 +41,8 @@ public class SubgradientTest {
             LowerBound program = LowerBound.ofWholeBill(numbers, () -> false);
             assertThat(raised).isSorted();
             if (cannotBeMade(program)) return false; // the higher the floor the better
-            assertThat(lowerBound.coins())
-                    .isLessThanOrEqualTo((long) (program.lagrangianBound().coins() * (1 + 1e-6)) + 1);
+            assertThat(lowerBound.money())
+                    .isLessThanOrEqualTo((long) (program.lagrangianBound().money() * (1 + 1e-6)) + 1);
             return true;
         });
     }
@@ -51,11 +51,11 @@ public class SubgradientTest {
         Demand demand = lowerBound.demand();
         long stack = demand.due;
         for (int b = 0; b < demand.cost.length; b++) stack += demand.cost[b] * demand.copies[b];
-        return lowerBound.lagrangianBound().coins() > stack;
+        return lowerBound.lagrangianBound().money() > stack;
     }
 
     private static LagrangianBound lowerBound(Demand demand, List<Long> raised) {
-        PricingProblem pricing = new PricingProblem(demand.numbers, demand.kinds, demand.coins);
+        PricingProblem pricing = new PricingProblem(demand.numbers, demand.types, demand.money);
         LagrangianBound start = LagrangianBound.of(demand, LowerBound.firstPrices(demand), pricing);
         return new Subgradient(demand, pricing, start).run(400, () -> false, raised::add);
     }

@@ -12,13 +12,13 @@ import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import ripwright.testing.Seeds;
 
-/** Against a list of all choices, drawn up kind by kind. */
+/** Against a list of all choices, drawn up type by type. */
 class MultisetsTest {
     private static int[] copies(SplittableRandom random, int size) {
         return random.ints(random.nextInt(5), 0, 2 + size / 6).toArray();
     }
 
-    /** How many of each kind every choice has. */
+    /** How many of each type every choice has. */
     private static List<List<Integer>> all(int[] copies) {
         List<List<Integer>> all = new ArrayList<>(List.of(List.of()));
         for (int most : copies) {
@@ -65,14 +65,14 @@ class MultisetsTest {
             Arrays.fill(sums, 99); // what stood there before
             sets.sums(weights, sums);
             for (int m = 0; m < sets.size(); m++) {
-                List<Integer> kinds = new ArrayList<>();
+                List<Integer> types = new ArrayList<>();
                 long weight = 0;
                 for (int i = 0; i < copies.length; i++)
                     for (int n = 0; n < choice(sets, m, copies).get(i); n++) {
-                        kinds.add(i);
+                        types.add(i);
                         weight += weights[i];
                     }
-                assertThat(Arrays.stream(sets.kinds(m)).boxed().toList()).isEqualTo(kinds);
+                assertThat(Arrays.stream(sets.types(m)).boxed().toList()).isEqualTo(types);
                 assertThat(sums[m]).isEqualTo(weight);
             }
         });

@@ -47,10 +47,10 @@ public class StripMasterTest {
         double[] used = new double[stock.boards()];
         double cost = 0;
         for (StripMaster.Weighted one : program.strips()) {
-            int board = one.strip().boardKind();
-            int[] kinds = one.strip().partKinds();
-            assertThat(Arrays.stream(kinds).map(stock::ticks).sum()).isLessThanOrEqualTo(stock.room(board));
-            for (int k : kinds) {
+            int board = one.strip().boardType();
+            int[] types = one.strip().partTypes();
+            assertThat(Arrays.stream(types).map(stock::ticks).sum()).isLessThanOrEqualTo(stock.room(board));
+            for (int k : types) {
                 assertThat(stock.takes(board, k)).isTrue();
                 made[k] += one.weight();
             }

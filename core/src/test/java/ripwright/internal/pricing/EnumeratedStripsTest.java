@@ -21,8 +21,8 @@ class EnumeratedStripsTest {
     private static final class Asked {
         private final EveryStrips due;
         private final JobNumbers numbers;
-        private final ItemTypes kinds;
-        private final ScaledMoney coins;
+        private final ItemTypes types;
+        private final ScaledMoney money;
         private final BoardClass wood;
         private final StripPricing strips;
         private final boolean suited;
@@ -30,25 +30,25 @@ class EnumeratedStripsTest {
         Asked(EveryStrips due) {
             this.due = due;
             numbers = new JobNumbers(due.job());
-            kinds = new ItemTypes(numbers);
-            coins = new ScaledMoney(due.job());
-            ScaledLabor charges = ScaledLabor.of(numbers, coins);
-            wood = BoardClass.all(numbers, kinds, coins, charges).get(0);
-            int[] wanted = new int[kinds.parts()];
-            for (int k = 0; k < wanted.length; k++) wanted[k] = kinds.wanted(k);
+            types = new ItemTypes(numbers);
+            money = new ScaledMoney(due.job());
+            ScaledLabor charges = ScaledLabor.of(numbers, money);
+            wood = BoardClass.all(numbers, types, money, charges).get(0);
+            int[] wanted = new int[types.parts()];
+            for (int k = 0; k < wanted.length; k++) wanted[k] = types.wanted(k);
             suited = EnumeratedStrips.suit(wood, 0, wanted, charges);
             strips = EnumeratedStrips.of(wood, 0, wanted, charges);
         }
 
-        EveryStrips.Blank blank(int kind) {
-            return due.blanks().get(kinds.partsOf(kind)[0]);
+        EveryStrips.Blank blank(int type) {
+            return due.blanks().get(types.partsOf(type)[0]);
         }
 
         void price(double times) {
-            long[] prices = new long[kinds.parts()];
-            int[] most = new int[kinds.parts()];
+            long[] prices = new long[types.parts()];
+            int[] most = new int[types.parts()];
             for (int k = 0; k < prices.length; k++) {
-                prices[k] = Math.round(blank(k).price() * times * JobNumbers.MONEY * coins.perMillionth());
+                prices[k] = Math.round(blank(k).price() * times * JobNumbers.MONEY * money.perMillionth());
                 most[k] = blank(k).most();
             }
             strips.price(prices, most);
@@ -66,7 +66,7 @@ class EnumeratedStripsTest {
         }
 
         private double money(long worth) {
-            return coins.money(worth).value().doubleValue();
+            return money.money(worth).value().doubleValue();
         }
 
         void blanks(int count, int ticks) {

@@ -23,19 +23,19 @@ import ripwright.testing.Seeds;
 
 /** What comes of patterns drawn at random, of more blanks than there are and larger than the board too. */
 class LayoutConstructionTest {
-    private static Pattern pattern(SplittableRandom random, JobNumbers numbers, ItemTypes kinds, BoardNumbers board) {
+    private static Pattern pattern(SplittableRandom random, JobNumbers numbers, ItemTypes types, BoardNumbers board) {
         List<Pattern.Section> sections = new ArrayList<>();
         long room = board.to - board.from;
         for (int s = board.ripped ? 1 : 1 + random.nextInt(3); s > 0; s--) {
             long length = board.ripped || random.nextInt(3) == 0 ? room : random.nextLong(1, Math.max(2, room));
             room = Math.max(1, room - length);
-            sections.add(section(random, numbers, kinds, board, length));
+            sections.add(section(random, numbers, types, board, length));
         }
-        return new Pattern(kinds.typeOfBoard(board.index), 0, sections);
+        return new Pattern(types.typeOfBoard(board.index), 0, sections);
     }
 
     private static Pattern.Section section(
-            SplittableRandom random, JobNumbers numbers, ItemTypes kinds, BoardNumbers board, long length) {
+            SplittableRandom random, JobNumbers numbers, ItemTypes types, BoardNumbers board, long length) {
         List<Pattern.Strip> strips = new ArrayList<>();
         long across = board.ripped ? 1 : Math.max(board.widthNear, board.widthFar);
         for (int n = 1 + random.nextInt(5); n > 0 && across > 0; n--) {
@@ -48,7 +48,7 @@ class LayoutConstructionTest {
             for (int b = random.nextInt(6); b >= 0 && along > 0; b--) {
                 int part = parts[random.nextInt(parts.length)];
                 along -= numbers.parts[part].length;
-                blanks.add(kinds.typeOfPart(part));
+                blanks.add(types.typeOfPart(part));
             }
             strips.add(new Pattern.Strip(board.ripped ? board.widthNear : numbers.widths[w], blanks));
         }
@@ -61,13 +61,13 @@ class LayoutConstructionTest {
         Seeds.each(1_000, 300, (random, size) -> {
             Job job = RandomJobs.growing(random, size);
             JobNumbers numbers = new JobNumbers(job);
-            ItemTypes kinds = new ItemTypes(numbers);
+            ItemTypes types = new ItemTypes(numbers);
             BoardNumbers board = numbers.boards[random.nextInt(numbers.boards())];
             int[] most = numbers.wanted();
             for (int p = 0; p < most.length; p++) if (random.nextBoolean()) most[p] = random.nextInt(most[p] + 1);
-            long[] prices = random.longs(kinds.parts(), 0, 100).toArray();
+            long[] prices = random.longs(types.parts(), 0, 100).toArray();
             Optional<PricedLayout> placed = LayoutConstruction.of(
-                    numbers, kinds, board.index, pattern(random, numbers, kinds, board), prices, most.clone());
+                    numbers, types, board.index, pattern(random, numbers, types, board), prices, most.clone());
             if (placed.isEmpty()) return false;
             LayoutCheck check = new LayoutCheck(job, List.of(placed.get().layout()));
             assertThat(check.faults()).isEmpty();

@@ -93,10 +93,10 @@ class LayoutFeasibilityTest {
     private static boolean gives(Case asked) {
         Job job = asked.board.job(2);
         JobNumbers numbers = new JobNumbers(job);
-        ItemTypes kinds = new ItemTypes(numbers);
+        ItemTypes types = new ItemTypes(numbers);
         PricingProblem pricing = new PricingProblem(numbers);
-        int[] made = new int[kinds.parts()];
-        for (int k = 0; k < made.length; k++) made[k] = asked.made[kinds.partsOf(k)[0]];
+        int[] made = new int[types.parts()];
+        for (int k = 0; k < made.length; k++) made[k] = asked.made[types.partsOf(k)[0]];
         PricingProblem.Given given = pricing.holding(0, made);
         boolean can = new Laying(asked).can();
         assertThat(given.pattern().isPresent()).isEqualTo(can);

@@ -19,25 +19,25 @@ import ripwright.testing.Seeds;
 
 public class PricingProblemTest {
     /** The pricing problem and what it needs, for one job. */
-    private record Asked(JobNumbers numbers, ItemTypes kinds, ScaledMoney coins, PricingProblem pricing) {
+    private record Asked(JobNumbers numbers, ItemTypes types, ScaledMoney money, PricingProblem pricing) {
         static Asked of(Job job) {
             JobNumbers numbers = new JobNumbers(job);
-            ItemTypes kinds = new ItemTypes(numbers);
-            ScaledMoney coins = new ScaledMoney(job);
-            return new Asked(numbers, kinds, coins, new PricingProblem(numbers, kinds, coins));
+            ItemTypes types = new ItemTypes(numbers);
+            ScaledMoney money = new ScaledMoney(job);
+            return new Asked(numbers, types, money, new PricingProblem(numbers, types, money));
         }
 
         /** Below everything when the board cannot be cut. */
         double worth(double[] prices) {
             pricing.price(inCoins(prices));
             if (!pricing.cuts(0)) return Double.NEGATIVE_INFINITY;
-            return coins.money(pricing.worth(0)).value().doubleValue();
+            return money.money(pricing.worth(0)).value().doubleValue();
         }
 
         long[] inCoins(double[] prices) {
-            long[] inCoins = new long[kinds.parts()];
+            long[] inCoins = new long[types.parts()];
             for (int k = 0; k < inCoins.length; k++)
-                inCoins[k] = Math.round(prices[kinds.partsOf(k)[0]] * JobNumbers.MONEY * coins.perMillionth());
+                inCoins[k] = Math.round(prices[types.partsOf(k)[0]] * JobNumbers.MONEY * money.perMillionth());
             return inCoins;
         }
     }
@@ -96,11 +96,11 @@ public class PricingProblemTest {
             boolean pays = false;
             for (int count = 1; count <= 2; count++) {
                 Asked asked = Asked.of(board.job(count));
-                int[] most = new int[asked.kinds.parts()];
+                int[] most = new int[asked.types.parts()];
                 Arrays.fill(most, count);
                 asked.worth(prices(board));
                 asked.pricing.sharpen(0, asked.inCoins(prices(board)), most, 10_000, 0, () -> false);
-                double worth = asked.coins.money(asked.pricing.worth(0)).value().doubleValue();
+                double worth = asked.money.money(asked.pricing.worth(0)).value().doubleValue();
                 double uncut = board.salvage() * board.length() * board.width();
                 if (!asked.pricing.cuts(0)) continue;
                 assertThat(Math.max(uncut, worth)).isCloseTo(Math.max(uncut, board.best(count)), within(1e-5));
@@ -129,10 +129,10 @@ public class PricingProblemTest {
             Asked asked = Asked.of(board.job(99));
             double worth = asked.worth(prices(board));
             if (!asked.pricing.cuts(0)) return false;
-            int[] made = asked.pricing.pattern(0).made(asked.kinds.parts());
+            int[] made = asked.pricing.pattern(0).made(asked.types.parts());
             double sum = 0;
             for (int k = 0; k < made.length; k++)
-                sum += made[k] * prices(board)[asked.kinds.partsOf(k)[0]];
+                sum += made[k] * prices(board)[asked.types.partsOf(k)[0]];
             assertThat(sum).isCloseTo(worth, within(1e-5));
             return true;
         });
@@ -194,8 +194,8 @@ public class PricingProblemTest {
                 most[part]--;
             }
             for (int left : most) assertThat(left).isNotNegative();
-            ScaledMoney coins = new ScaledMoney(job);
-            double asked = pricing.worth(new ItemTypes(numbers).typeOfBoard(board)) / coins.perMillionth();
+            ScaledMoney money = new ScaledMoney(job);
+            double asked = pricing.worth(new ItemTypes(numbers).typeOfBoard(board)) / money.perMillionth();
             assertThat(worth).isLessThanOrEqualTo(asked + 5); // millionths; prices of the layout are rounded
             return true;
         });
@@ -212,7 +212,7 @@ public class PricingProblemTest {
             if (best.isEmpty()) return false;
             double worth = best.get().cost() - best.get().net();
             for (int part : best.get().made()) worth += prices[part];
-            double says = asked.coins.money(asked.pricing.worth(0)).value().doubleValue();
+            double says = asked.money.money(asked.pricing.worth(0)).value().doubleValue();
             assertThat(worth / JobNumbers.MONEY).isCloseTo(says, within(1e-5));
             return true;
         });

@@ -4,7 +4,7 @@ import java.util.Arrays;
 
 /** Every choice of blanks from a bill, numbered so that two choices put together are the sum of their numbers. */
 public final class BillChoices {
-    private final int[] wanted; // wanted[k]: blanks of kind k on the bill
+    private final int[] wanted; // wanted[k]: blanks of type k on the bill
     private final int[] step; // step[k]: what one of them adds to a choice's number
     private final int size;
 
@@ -24,18 +24,18 @@ public final class BillChoices {
         return size;
     }
 
-    int kinds() {
+    int types() {
         return wanted.length;
     }
 
-    int many(int choice, int kind) {
-        return choice / step[kind] % (wanted[kind] + 1);
+    int many(int choice, int type) {
+        return choice / step[type] % (wanted[type] + 1);
     }
 
-    /** What is left of a choice when only blanks of those kinds count. */
-    int only(int choice, int[] kinds) {
+    /** What is left of a choice when only blanks of those types count. */
+    int only(int choice, int[] types) {
         int left = 0;
-        for (int k : kinds) left += many(choice, k) * step[k];
+        for (int k : types) left += many(choice, k) * step[k];
         return left;
     }
 
@@ -51,7 +51,7 @@ public final class BillChoices {
         return parts;
     }
 
-    /** The sum over a choice's blanks of what one of each kind comes to. */
+    /** The sum over a choice's blanks of what one of each type comes to. */
     long sum(int choice, long[] each) {
         long sum = 0;
         for (int k = 0; k < wanted.length; k++) sum += many(choice, k) * each[k];

@@ -26,11 +26,11 @@ public final class BoardEarns {
 
     private final BillChoices choices;
     private final BoardRoom room;
-    private final BigFraction raw; // coins for a square nanometer of offcut as thick as the board
+    private final BigFraction raw; // money for a square nanometer of offcut as thick as the board
     private final BigFraction milled; // and of one from a section
     private final long keepLength;
     private final long keepWidth;
-    private final long rip; // coins
+    private final long rip; // money
     private final long crosscut;
     private final Map<Long, long[]> sections = new HashMap<>(); // by length
 
@@ -48,7 +48,7 @@ public final class BoardEarns {
         crosscut = labor(job, coinsPerCurrency, job.laborOrUnpaid().crosscutMinutes());
     }
 
-    /** What so many minutes cost at least, in coins. */
+    /** What so many minutes cost at least, in scaled money. */
     static long labor(Job job, BigFraction coinsPerCurrency, BigDecimal minutes) {
         Labor labor = job.laborOrUnpaid();
         BigFraction cost = fraction(labor.perHour()).multiply(fraction(minutes)).divide(60);
@@ -67,7 +67,7 @@ public final class BoardEarns {
                 .longValueExact();
     }
 
-    /** What it earns beside each choice, in coins rounded up; {@link #NONE} where it does not give the choice. */
+    /** What it earns beside each choice, in scaled money rounded up; {@link #NONE} where it does not give the choice. */
     long[] earned() {
         long[] earned = nothing();
         earned[0] = 0;
@@ -154,8 +154,8 @@ public final class BoardEarns {
         lengths.add(room.shortestSection);
         lengths.add(room.longestSection);
         if (milled.signum() > 0) lengths.add(keepLength);
-        for (int[] kinds : room.widths) {
-            for (int c : choices.parts(choices.only(choices.size() - 1, kinds))) {
+        for (int[] types : room.widths) {
+            for (int c : choices.parts(choices.only(choices.size() - 1, types))) {
                 if (c == 0) continue;
                 lengths.add(room.along(choices, c));
                 if (milled.signum() > 0) lengths.add(room.along(choices, c) + room.crosscutKerf + keepLength);
@@ -215,7 +215,7 @@ public final class BoardEarns {
         long along = room.along(choices, choice);
         if (along > length) return NONE;
         int blanks = 0;
-        for (int k = 0; k < choices.kinds(); k++) blanks += choices.many(choice, k);
+        for (int k = 0; k < choices.types(); k++) blanks += choices.many(choice, k);
         if (along == length) return -(blanks - 1) * crosscut;
         long end = length - along - room.crosscutKerf;
         return -blanks * crosscut

@@ -68,8 +68,8 @@ public final class BoardGives {
     /** The lengths that sections need: what some strip's blanks come to, or the shortest there may be. */
     private Set<Long> lengths() {
         Set<Long> lengths = new TreeSet<>();
-        for (int[] kinds : room.widths)
-            for (int c : choices.parts(choices.only(choices.size() - 1, kinds)))
+        for (int[] types : room.widths)
+            for (int c : choices.parts(choices.only(choices.size() - 1, types)))
                 if (c > 0) lengths.add(Math.max(room.shortestSection, room.along(choices, c)));
         lengths.removeIf(length -> length > room.longestSection);
         return lengths;

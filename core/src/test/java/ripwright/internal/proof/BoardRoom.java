@@ -17,16 +17,16 @@ import ripwright.stock.Board;
  */
 public final class BoardRoom {
     final Board board;
-    final int[][] widths; // kinds of the blanks it takes, one row a width
+    final int[][] widths; // types of the blanks it takes, one row a width
     final long[] width; // width[v]: of those of widths[v]
-    final long[] length; // length[k]: of a blank of kind k
+    final long[] length; // length[k]: of a blank of type k
     final long room; // along the grain, between the end trims
     final long crosscutKerf;
     final long ripKerf;
     final long shortestSection;
     final long longestSection;
 
-    BoardRoom(Job job, ItemTypes kinds, Board board) {
+    BoardRoom(Job job, ItemTypes types, Board board) {
         this.board = board;
         crosscutKerf = job.saw().crosscutKerf().nanometers();
         ripKerf = job.saw().ripKerf().nanometers();
@@ -36,10 +36,10 @@ public final class BoardRoom {
                 - board.endTrim().near().nanometers()
                 - board.endTrim().far().nanometers();
         longestSection = Math.min(most, room);
-        length = new long[kinds.parts()];
+        length = new long[types.parts()];
         TreeMap<Long, TreeSet<Integer>> byWidth = new TreeMap<>();
         for (int k = 0; k < length.length; k++) {
-            Part part = job.parts().get(kinds.partsOf(k)[0]);
+            Part part = job.parts().get(types.partsOf(k)[0]);
             length[k] = part.blankLength().nanometers();
             if (takes(part))
                 byWidth.computeIfAbsent(part.blankWidth().nanometers(), w -> new TreeSet<>())
@@ -58,7 +58,7 @@ public final class BoardRoom {
         return wide && !tied && wood && part.thickness().equals(board.millsTo());
     }
 
-    /** All blanks there are of the kinds that the board takes none of. */
+    /** All blanks there are of the types that the board takes none of. */
     int[] barred() {
         return IntStream.range(0, length.length)
                 .filter(k -> Arrays.stream(widths).flatMapToInt(Arrays::stream).noneMatch(t -> t == k))

@@ -27,46 +27,46 @@ import ripwright.stock.Board;
 public final class ProofCheck {
     private static final int MOST_FAULTS = 5;
 
-    final ItemTypes kinds; // numbers parts and boards as the record does; whether they are alike is looked at
+    final ItemTypes types; // numbers parts and boards as the record does; whether they are alike is looked at
     final int[] wanted;
-    final long[] cost; // cost[b]: of a board of kind b, in coins rounded down
+    final long[] cost; // cost[b]: of a board of type b, in scaled money rounded down
     private final Job job;
     final BillChoices choices;
-    final long[][] beside; // beside[b][c]: coins a board of kind b earns beside choice c, or NONE
-    private final long due; // coins due for rip settings whatever is made
+    final long[][] beside; // beside[b][c]: money a board of type b earns beside choice c, or NONE
+    private final long due; // money due for rip settings whatever is made
     final boolean boardsAlone;
     private final List<String> faults = new ArrayList<>();
     private final Map<Class<?>, Integer> seen = new HashMap<>();
 
     ProofCheck(Job job) {
         this.job = job;
-        kinds = new ItemTypes(new JobNumbers(job));
-        wanted = IntStream.range(0, kinds.parts())
-                .map(k -> Arrays.stream(kinds.partsOf(k))
+        types = new ItemTypes(new JobNumbers(job));
+        wanted = IntStream.range(0, types.parts())
+                .map(k -> Arrays.stream(types.partsOf(k))
                         .map(p -> job.parts().get(p).count())
                         .sum())
                 .toArray();
         choices = new BillChoices(wanted);
-        BigFraction coins = new ScaledMoney(job).money(1).value().reciprocal();
+        BigFraction money = new ScaledMoney(job).money(1).value().reciprocal();
         boolean paid = job.labor().isPresent() && job.labor().get().perHour().signum() > 0;
         boardsAlone = !paid && job.salvage().signum() == 0;
-        cost = new long[kinds.boards()];
+        cost = new long[types.boards()];
         beside = new long[cost.length][];
         for (int b = 0; b < cost.length; b++) {
-            Board board = job.board(kinds.boardsOf(b)[0]);
+            Board board = job.board(types.boardsOf(b)[0]);
             cost[b] = job.cost(board)
                     .value()
-                    .multiply(coins)
+                    .multiply(money)
                     .bigDecimalValue(0, RoundingMode.FLOOR)
                     .longValueExact();
-            beside[b] = beside(coins, new BoardRoom(job, kinds, board));
+            beside[b] = beside(money, new BoardRoom(job, types, board));
         }
-        due = due(coins);
+        due = due(money);
         alike();
     }
 
-    private long[] beside(BigFraction coins, BoardRoom room) {
-        if (!boardsAlone) return new BoardEarns(job, coins, choices, room).earned();
+    private long[] beside(BigFraction money, BoardRoom room) {
+        if (!boardsAlone) return new BoardEarns(job, money, choices, room).earned();
         boolean[] given = new BoardGives(choices, room).given();
         long[] beside = new long[given.length];
         for (int c = 0; c < given.length; c++) beside[c] = given[c] ? 0 : BoardEarns.NONE;
@@ -74,27 +74,27 @@ public final class ProofCheck {
     }
 
     /** Every width must be set once that no ripped board has. */
-    private long due(BigFraction coins) {
+    private long due(BigFraction money) {
         Labor labor = job.laborOrUnpaid();
         BigDecimal minutes =
                 job.testRip().tries() > 0 ? labor.settingMinutes().add(labor.ripMinutes()) : labor.settingMinutes();
         Set<Length> widths = new HashSet<>();
         for (Part part : job.parts()) widths.add(part.blankWidth());
         for (Board board : job.boards()) if (board.ripped()) widths.remove(board.width());
-        return boardsAlone ? 0 : widths.size() * BoardEarns.labor(job, coins, minutes);
+        return boardsAlone ? 0 : widths.size() * BoardEarns.labor(job, money, minutes);
     }
 
     private void alike() {
         for (int k = 0; k < wanted.length; k++)
-            for (int p : kinds.partsOf(k))
+            for (int p : types.partsOf(k))
                 fault(
-                        !alike(job.parts().get(p), job.parts().get(kinds.partsOf(k)[0])),
-                        "part " + p + " is not like others of kind " + k);
+                        !alike(job.parts().get(p), job.parts().get(types.partsOf(k)[0])),
+                        "part " + p + " is not like others of type " + k);
         for (int b = 0; b < cost.length; b++)
-            for (int i : kinds.boardsOf(b))
+            for (int i : types.boardsOf(b))
                 fault(
-                        !alike(job.board(i), job.board(kinds.boardsOf(b)[0])),
-                        "board " + i + " is not like others of kind " + b);
+                        !alike(job.board(i), job.board(types.boardsOf(b)[0])),
+                        "board " + i + " is not like others of type " + b);
     }
 
     private static boolean alike(Part one, Part other) {
@@ -159,7 +159,7 @@ public final class ProofCheck {
             long worth = worth(b, row.prices(), wanted);
             fault(
                     row.worths()[b] < worth,
-                    name + ": a board of kind " + b + " is worth " + row.worths()[b] + "; a layout brings " + worth);
+                    name + ": a board of type " + b + " is worth " + row.worths()[b] + "; a layout brings " + worth);
         }
     }
 
@@ -169,24 +169,24 @@ public final class ProofCheck {
     }
 
     /** What a board brings in at most, none below zero. */
-    long worth(int kind, long[] prices, int[] most) {
+    long worth(int type, long[] prices, int[] most) {
         long worth = 0;
         for (int c = 0; c < choices.size(); c++) {
-            if (beside[kind][c] == BoardEarns.NONE) continue;
+            if (beside[type][c] == BoardEarns.NONE) continue;
             boolean within = true;
             for (int k = 0; k < most.length; k++) within &= choices.many(c, k) <= most[k];
-            if (within) worth = Math.max(worth, choices.sum(c, prices) + beside[kind][c]);
+            if (within) worth = Math.max(worth, choices.sum(c, prices) + beside[type][c]);
         }
         return worth;
     }
 
-    /** What the whole bill costs at least, in coins, by trying all that each board may give of it. */
+    /** What the whole bill costs at least, in scaled money, by trying all that each board may give of it. */
     long cheapest() {
         long[] least = new long[choices.size()];
         Arrays.fill(least, Long.MAX_VALUE / 2);
         least[0] = due;
         for (int b = 0; b < cost.length; b++) {
-            for (int n = 0; n < kinds.boardsOf(b).length; n++) {
+            for (int n = 0; n < types.boardsOf(b).length; n++) {
                 long[] before = least.clone();
                 for (int c = 0; c < least.length; c++)
                     for (int part : choices.parts(c))
@@ -202,7 +202,7 @@ public final class ProofCheck {
             set(record, many);
             return;
         }
-        for (int n = 0; n <= kinds.boardsOf(decided).length; n++) {
+        for (int n = 0; n <= types.boardsOf(decided).length; n++) {
             many[decided] = n;
             sets(record, many, decided + 1);
         }
@@ -212,11 +212,11 @@ public final class ProofCheck {
     private void set(ProofRecord record, int[] many) {
         long bought = due;
         for (int b = 0; b < many.length; b++) bought += many[b] * cost[b];
-        if (boardsAlone && bought >= record.coins()) return;
+        if (boardsAlone && bought >= record.money()) return;
         for (ProofRecord.Row row : record.rows()) {
             long lacks = row.need();
             for (int b = 0; b < many.length; b++) lacks -= many[b] * row.worths()[b];
-            if (boardsAlone ? lacks > 0 : bought + lacks >= record.coins()) return;
+            if (boardsAlone ? lacks > 0 : bought + lacks >= record.money()) return;
         }
         ProofRecord.Tried tried = record.sets().stream()
                 .filter(other -> Arrays.equals(other.many(), many))
@@ -224,12 +224,12 @@ public final class ProofCheck {
                 .orElse(null);
         String name = "set " + Arrays.toString(many);
         if (fault(tried == null, name + " breaks no row and was not tried") || tried == null) return;
-        new SetTree(this, name, boards(many), record.coins() - bought).node(tried.root());
+        new SetTree(this, name, boards(many), record.money() - bought).node(tried.root());
     }
 
     private static int[] boards(int[] many) {
         return IntStream.range(0, many.length)
-                .flatMap(kind -> IntStream.generate(() -> kind).limit(many[kind]))
+                .flatMap(type -> IntStream.generate(() -> type).limit(many[type]))
                 .toArray();
     }
 }

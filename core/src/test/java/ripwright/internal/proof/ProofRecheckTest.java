@@ -57,7 +57,7 @@ public class ProofRecheckTest {
         OptimalityProof.Recorded proof = proof(job, known);
         ProofCheck check = new ProofCheck(job);
         assertThat(check.faults(proof.rests())).isEmpty();
-        Money below = new ScaledMoney(job).money(proof.rests().coins());
+        Money below = new ScaledMoney(job).money(proof.rests().money());
         assertThat(proof.answer().bound()).isLessThanOrEqualTo(below.plus(GRAIN));
         List<Layout> layouts =
                 proof.answer().layouts().stream().map(PricedLayout::layout).toList();

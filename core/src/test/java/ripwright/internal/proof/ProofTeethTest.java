@@ -32,7 +32,7 @@ public class ProofTeethTest {
     private static ProofRecord without(ProofRecord record, ProofRecord.Tried tried) {
         List<ProofRecord.Tried> others = new ArrayList<>(record.sets());
         others.remove(tried);
-        return new ProofRecord(record.rows(), others, record.coins());
+        return new ProofRecord(record.rows(), others, record.money());
     }
 
     /** The sound record with a change made in just one node of the sort, for every node of it. */
@@ -44,7 +44,7 @@ public class ProofTeethTest {
             for (ProofRecord.Node root : roots) {
                 List<ProofRecord.Tried> sets = new ArrayList<>(SOUND.sets());
                 sets.set(sets.indexOf(tried), new ProofRecord.Tried(tried.many(), root));
-                assertThat(faults(new ProofRecord(SOUND.rows(), sets, SOUND.coins())))
+                assertThat(faults(new ProofRecord(SOUND.rows(), sets, SOUND.money())))
                         .anyMatch(found -> found.contains(fault));
                 spoiled++;
             }
@@ -89,7 +89,7 @@ public class ProofTeethTest {
             List<ProofRecord.Row> rows = new ArrayList<>(SOUND.rows());
             ProofRecord.Row row = rows.get(r);
             rows.set(r, new ProofRecord.Row(row.prices(), row.need() + 1, row.worths()));
-            assertThat(faults(new ProofRecord(rows, SOUND.sets(), SOUND.coins())))
+            assertThat(faults(new ProofRecord(rows, SOUND.sets(), SOUND.money())))
                     .anyMatch(fault -> fault.contains("is needed; the bill comes to"));
         }
     }
@@ -103,7 +103,7 @@ public class ProofTeethTest {
             rows.set(
                     r,
                     new ProofRecord.Row(prices, rows.get(r).need(), rows.get(r).worths()));
-            assertThat(faults(new ProofRecord(rows, SOUND.sets(), SOUND.coins())))
+            assertThat(faults(new ProofRecord(rows, SOUND.sets(), SOUND.money())))
                     .isNotEmpty();
         }
     }
@@ -119,15 +119,15 @@ public class ProofTeethTest {
             long[] worths = row.worths().clone();
             worths[0] = worth - 1;
             rows.set(r, new ProofRecord.Row(row.prices(), row.need(), worths));
-            assertThat(faults(new ProofRecord(rows, SOUND.sets(), SOUND.coins())))
+            assertThat(faults(new ProofRecord(rows, SOUND.sets(), SOUND.money())))
                     .anyMatch(fault -> fault.contains("a layout brings"));
         }
     }
 
     @Test
     void a_floor_above_the_optimum_is_refused() {
-        long more = SOUND.coins() / 1_000;
-        assertThat(faults(new ProofRecord(SOUND.rows(), SOUND.sets(), SOUND.coins() + more)))
+        long more = SOUND.money() / 1_000;
+        assertThat(faults(new ProofRecord(SOUND.rows(), SOUND.sets(), SOUND.money() + more)))
                 .isNotEmpty();
     }
 
@@ -168,7 +168,7 @@ public class ProofTeethTest {
 
     private static Branch further(Branch branch) {
         int many = branch.atLeast() ? branch.many() + 1 : branch.many() - 1;
-        return new Branch(branch.board(), branch.partKind(), branch.atLeast(), many);
+        return new Branch(branch.board(), branch.partType(), branch.atLeast(), many);
     }
 
     @Test

@@ -5,12 +5,12 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.stream.IntStream;
 
-/** What leads to one node of a set's tree: how many blanks of a kind each of its boards makes. */
+/** What leads to one node of a set's tree: how many blanks of a type each of its boards makes. */
 public final class SetTree {
     private final ProofCheck check;
     private final String name;
     private final int[] boards;
-    private final long dearest; // coins; what a plan must not cost less than beyond its boards
+    private final long dearest; // money; what a plan must not cost less than beyond its boards
     private final int[][] least;
     private final int[][] most;
 
@@ -33,7 +33,7 @@ public final class SetTree {
         most = Arrays.stream(from.most).map(int[]::clone).toArray(int[][]::new);
         for (Branch branch : branches) {
             int s = branch.board();
-            int k = branch.partKind();
+            int k = branch.partType();
             if (branch.atLeast()) least[s][k] = Math.max(least[s][k], branch.many());
             else most[s][k] = Math.min(most[s][k], branch.many());
         }
@@ -83,8 +83,8 @@ public final class SetTree {
     private void covered(List<ProofRecord.Way> ways, List<Branch> about, int[] made, int decided) {
         if (decided < made.length) {
             Branch next = about.get(decided);
-            int from = least[next.board()][next.partKind()];
-            for (int n = from; n <= most[next.board()][next.partKind()]; n++) {
+            int from = least[next.board()][next.partType()];
+            for (int n = from; n <= most[next.board()][next.partType()]; n++) {
                 made[decided] = n;
                 covered(ways, about, made, decided + 1);
             }
@@ -107,7 +107,7 @@ public final class SetTree {
             Branch branch = closed.branches().get(i);
             long more = closed.more()[i];
             int[] limits = branch.atLeast() ? least[branch.board()] : most[branch.board()];
-            int limit = limits[branch.partKind()];
+            int limit = limits[branch.partType()];
             boolean leads = branch.atLeast() ? limit >= branch.many() : limit <= branch.many();
             check.fault(!leads, here + ": " + branch + " does not lead here");
             check.fault(branch.atLeast() ? more < 0 : more > 0, here + ": " + branch + " adds " + more);
@@ -117,7 +117,7 @@ public final class SetTree {
             long[] own = closed.prices().clone();
             for (int i = 0; i < closed.more().length; i++)
                 if (closed.branches().get(i).board() == s)
-                    own[closed.branches().get(i).partKind()] += closed.more()[i];
+                    own[closed.branches().get(i).partType()] += closed.more()[i];
             for (int k = 0; k < own.length; k++) own[k] = Math.max(0, own[k]);
             long worth = check.worth(boards[s], own, mostOf(s));
             long said = closed.worths()[s];
@@ -132,7 +132,7 @@ public final class SetTree {
     private void barred(ProofRecord.Barred barred) {
         int s = barred.board();
         for (int k = 0; k < check.wanted.length; k++)
-            check.fault(least[s][k] < barred.made()[k], name + ": it need not give so many of kind " + k);
+            check.fault(least[s][k] < barred.made()[k], name + ": it need not give so many of type " + k);
         for (int c = 0; c < check.choices.size(); c++) {
             boolean holds = check.beside[boards[s]][c] > BoardEarns.NONE;
             for (int k = 0; k < check.wanted.length; k++) holds &= check.choices.many(c, k) >= barred.made()[k];
@@ -141,6 +141,6 @@ public final class SetTree {
     }
 
     private static boolean same(Branch one, Branch other) {
-        return one.board() == other.board() && one.partKind() == other.partKind();
+        return one.board() == other.board() && one.partType() == other.partType();
     }
 }

@@ -107,15 +107,15 @@ class SectionFillTest {
             return used;
         }
 
-        /** All choices of the first {@code kinds} blanks; the counts of the last change last. */
-        private List<int[]> choices(int w, int[] left, int kinds) {
-            if (kinds == 0) return List.of(new int[left.length]);
+        /** All choices of the first {@code types} blanks; the counts of the last change last. */
+        private List<int[]> choices(int w, int[] left, int types) {
+            if (types == 0) return List.of(new int[left.length]);
             List<int[]> all = new ArrayList<>();
-            int most = blanks.get(kinds - 1).width == w ? left[kinds - 1] : 0;
+            int most = blanks.get(types - 1).width == w ? left[types - 1] : 0;
             for (int n = 0; n <= most; n++)
-                for (int[] choice : choices(w, left, kinds - 1)) {
+                for (int[] choice : choices(w, left, types - 1)) {
                     int[] more = choice.clone();
-                    more[kinds - 1] = n;
+                    more[types - 1] = n;
                     all.add(more);
                 }
             return all;
