@@ -8,6 +8,6 @@ public enum Ending {
     TIME_OVER,
     /** It had found nothing better for a while. */
     NOTHING_BETTER,
-    /** It was cancelled, or had made as many recuts as it was to make. */
+    /** It was cancelled, its thread was interrupted, or it had made as many recuts as it was to make. */
     STOPPED
 }

@@ -24,19 +24,22 @@ public final class Options {
         return DEFAULTS;
     }
 
-    /** With that listener, told how far the search has come, on the thread that plans. */
+    /** With that listener, told how far the search has come, on the thread that plans, which waits for it. */
     public Options withListener(ProgressListener listener) {
         return new Options(listener, cancellation, mostRecuts);
     }
 
-    /** With that cancellation: asked often, from any thread of the planning; true ends it with the best plan so far. */
+    /**
+     * With that cancellation: asked often, from any thread of the planning, several at once; true ends it with the best plan
+     * so far. It must be quick, stay true once it was, and throw nothing: that would end the planning without a plan.
+     */
     public Options withCancellation(BooleanSupplier cancellation) {
         return new Options(listener, cancellation, mostRecuts);
     }
 
     /**
      * With an end after that many recuts (boards cut again) on each thread, so that the same plan comes out whatever the
-     * clock; 0 for no such end.
+     * clock, as long as the job's seconds are not over first; 0 for no such end.
      *
      * @throws IllegalArgumentException when it is negative
      */

@@ -52,7 +52,12 @@ public record Part(
         HIDDEN
     }
 
-    /** Refuses a part that cannot be. */
+    /**
+     * Refuses a part that cannot be. Whether there are such boards is for the job.
+     *
+     * @throws IllegalArgumentException when the name or the group is no {@link Name}, {@code count} is under 1, or a finished
+     *     size is 0
+     */
     public Part {
         Name.require("name", name);
         together.ifPresent(group -> Name.require("together group", group));
@@ -99,17 +104,25 @@ public record Part(
         if (length.isZero()) throw new IllegalArgumentException(field + " is 0; it must be more.");
     }
 
-    /** One hidden part of any wood without allowances, to be altered. */
+    /** One hidden part of any wood and of any board, without allowances, to be altered. */
     public static Builder of(String name, Length length, Length width, Length thickness) {
         return new Builder(name, length, width, thickness);
     }
 
-    /** The same line for that many. */
+    /**
+     * The same line for that many.
+     *
+     * @throws IllegalArgumentException when they are fewer than 1
+     */
     public Part times(int count) {
         return toBuilder().count(count).build();
     }
 
-    /** The same line at that finished width. */
+    /**
+     * The same line at that finished width.
+     *
+     * @throws IllegalArgumentException when it is 0
+     */
     public Part ofWidth(Length width) {
         return toBuilder().width(width).build();
     }
@@ -130,17 +143,29 @@ public record Part(
         return builder;
     }
 
-    /** How long it is when it is finished: its length and its tenons. */
+    /**
+     * How long it is when it is finished: its length and its tenons.
+     *
+     * @throws IllegalArgumentException when that is over 100 m
+     */
     public Length finishedLength() {
         return length.plus(tenon.sum());
     }
 
-    /** How long its blank is: finished length and sneak-up oversize. */
+    /**
+     * How long its blank is: finished length and sneak-up oversize.
+     *
+     * @throws IllegalArgumentException when that is over 100 m
+     */
     public Length blankLength() {
         return finishedLength().plus(sneakUp);
     }
 
-    /** How wide its blank is: finished width and edge allowance. */
+    /**
+     * How wide its blank is: finished width and edge allowance.
+     *
+     * @throws IllegalArgumentException when that is over 100 m
+     */
     public Length blankWidth() {
         return width.plus(edgeAllowance);
     }
@@ -160,7 +185,7 @@ public record Part(
         return BoardFeet.of(finishedLength(), width, thickness);
     }
 
-    /** Builds a part from a plain one. */
+    /** Builds a part from a plain one, or from another. For one thread; checks nothing before {@link #build}. */
     public static final class Builder {
         private final String name;
         private final Length thickness;
@@ -202,7 +227,7 @@ public record Part(
             return this;
         }
 
-        /** Of one of those woods. */
+        /** Of one of those woods; of any when there are none. */
         public Builder species(Set<Species> species) {
             this.species = species;
             return this;
@@ -243,7 +268,7 @@ public record Part(
             return this;
         }
 
-        /** From one of the boards with those ids. */
+        /** From one of the boards with those ids; from any when there are none. */
         public Builder boards(Set<String> boards) {
             this.boards = boards;
             return this;
@@ -261,7 +286,11 @@ public record Part(
             return this;
         }
 
-        /** The part; an {@link IllegalArgumentException} when it cannot be. */
+        /**
+         * The part.
+         *
+         * @throws IllegalArgumentException when it cannot be; the message says why
+         */
         public Part build() {
             return new Part(
                     name,

@@ -27,10 +27,10 @@ import ripwright.stock.Board;
 import ripwright.stock.Species;
 
 /**
- * All that is asked of one plan.
+ * All that is asked of one plan. Money is in whatever currency the prices are.
  *
  * @param name what the shop calls it
- * @param units what its lengths are written in
+ * @param units what its lengths are written in; a {@link Length} itself has none
  * @param saw what the saws take and allow
  * @param testRip how rip settings are proved
  * @param keep the smallest offcut worth racking
@@ -38,8 +38,8 @@ import ripwright.stock.Species;
  * @param prices money per board foot of a species
  * @param salvage the share of its price an offcut is worth, 0 to 1
  * @param labor what time costs; absent: nothing
- * @param stack the boards on hand for this job
- * @param rack the offcuts on the rack
+ * @param stack the boards on hand for this job; each has a price, or its species does
+ * @param rack the offcuts on the rack, each with a {@link ripwright.stock.History}
  * @param parts the cutting bill
  * @param limits how hard to look
  */
@@ -62,7 +62,16 @@ public record Job(
     private static final Length MOST_OVER = Length.inches("6");
     private static final long MOST_MONEY = 1_000_000_000L;
 
-    /** Refuses a job that makes no sense; a {@link WrongJobException} says all that is wrong. */
+    /**
+     * Refuses a job that makes no sense. That no board can hold a part is no mistake but a shortage.
+     *
+     * @throws WrongJobException with all that is wrong: the name is no {@link Name}; {@code testRip} is under the shortest
+     *     rip; {@code salvage} is not 0 to 1; a price is negative or missing; there are no boards or over 10,000, no parts or
+     *     over 100,000; two boards have one id, or two parts one name; a board of the stack has a history, or an offcut of the
+     *     rack has none; a part comes from a board that is not there; a board or part is too small to be read off a plan,
+     *     0.0005 in or less. Only where all that is right: the boards, or the labor for every part alone, come to over
+     *     1,000,000,000
+     */
     public Job {
         prices = Map.copyOf(prices);
         stack = List.copyOf(stack);
@@ -271,7 +280,11 @@ public record Job(
         return builder;
     }
 
-    /** The same job with that bill. */
+    /**
+     * The same job with that bill.
+     *
+     * @throws WrongJobException when it makes no sense then
+     */
     public Job withParts(List<Part> parts) {
         return toBuilder().parts(parts).build();
     }
@@ -281,7 +294,7 @@ public record Job(
         return toBuilder().limits(limits).build();
     }
 
-    /** Builds a job. For one thread; what it builds is immutable. */
+    /** Builds a job. For one thread; checks nothing before {@link #build}. What it builds is immutable. */
     public static final class Builder {
         private final Saw saw;
         private final Keep keep;
@@ -375,7 +388,11 @@ public record Job(
             return this;
         }
 
-        /** The job; a {@link WrongJobException} says all that is wrong with it. */
+        /**
+         * The job.
+         *
+         * @throws WrongJobException with all that is wrong with it
+         */
         public Job build() {
             return new Job(
                     name, units, saw, testRip, keep, breakdown, prices, salvage, labor, stack, rack, parts, limits);
@@ -393,7 +410,11 @@ public record Job(
         return List.copyOf(boards);
     }
 
-    /** The board in that place of {@link #boards}. */
+    /**
+     * The board in that place of {@link #boards}, from 0.
+     *
+     * @throws IndexOutOfBoundsException when there is none
+     */
     public Board board(int place) {
         return place < stack.size() ? stack.get(place) : rack.get(place - stack.size());
     }

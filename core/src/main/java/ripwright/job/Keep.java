@@ -9,7 +9,11 @@ import ripwright.measure.Length;
  * @param width across, at the narrow end
  */
 public record Keep(Length length, Length width) {
-    /** Refuses what has no size. */
+    /**
+     * Refuses what has no size.
+     *
+     * @throws IllegalArgumentException when the length or the width is 0
+     */
     public Keep {
         if (length.isZero()) throw new IllegalArgumentException("length is 0; it must be more.");
         if (width.isZero()) throw new IllegalArgumentException("width is 0; it must be more.");

@@ -8,7 +8,8 @@ import java.util.OptionalLong;
 /**
  * How hard to look for a plan.
  *
- * @param seconds how long the search may take, set-up included; absent: until it stops getting better
+ * @param seconds how long a planning may take, set-up and replay included; a tenth of a second at least is kept for writing
+ *     the plan down. Absent: until the search stops getting better
  * @param seed what the search draws its chances from; absent: 0
  * @param threads how many threads it may use; absent: one for each processor, two at the most
  */
@@ -16,7 +17,11 @@ public record Limits(Optional<BigDecimal> seconds, OptionalLong seed, OptionalIn
     /** No limit given. */
     public static final Limits NONE = new Limits(Optional.empty(), OptionalLong.empty(), OptionalInt.empty());
 
-    /** Refuses a time that is not above 0 and fewer threads than one. */
+    /**
+     * Refuses a time that is not above 0 and fewer threads than one.
+     *
+     * @throws IllegalArgumentException when it is either
+     */
     public Limits {
         if (seconds.isPresent() && seconds.get().signum() <= 0)
             throw new IllegalArgumentException("seconds is " + seconds.get() + "; it must be above 0.");

@@ -3,7 +3,7 @@ package ripwright.job;
 import java.util.List;
 import java.util.stream.Collectors;
 
-/** Says all that is wrong with a job as a whole. */
+/** Says all that is wrong with a job as a whole: in the message a line for each, in {@link #problems} each with its field. */
 public final class WrongJobException extends IllegalArgumentException {
     private static final long serialVersionUID = 1;
 
@@ -16,7 +16,7 @@ public final class WrongJobException extends IllegalArgumentException {
         this.problems = List.copyOf(problems);
     }
 
-    /** What is wrong, in the order of the job. */
+    /** What is wrong: at least one thing. */
     public List<Problem> problems() {
         return problems;
     }

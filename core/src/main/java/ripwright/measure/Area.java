@@ -12,7 +12,11 @@ public record Area(BigFraction squareNanometers) implements Comparable<Area> {
     /** No area at all. */
     public static final Area ZERO = new Area(BigFraction.ZERO);
 
-    /** Refuses what is negative. */
+    /**
+     * Refuses what is negative.
+     *
+     * @throws IllegalArgumentException when it is
+     */
     public Area {
         if (squareNanometers.signum() < 0)
             throw new IllegalArgumentException("An area cannot be negative: " + squareNanometers + " nm2.");
@@ -35,7 +39,11 @@ public record Area(BigFraction squareNanometers) implements Comparable<Area> {
         return new Area(squareNanometers.add(other.squareNanometers));
     }
 
-    /** What is left of this without {@code other}; an {@link IllegalArgumentException} when {@code other} is larger. */
+    /**
+     * What is left of this without {@code other}.
+     *
+     * @throws IllegalArgumentException when {@code other} is larger
+     */
     public Area minus(Area other) {
         return new Area(squareNanometers.subtract(other.squareNanometers));
     }

@@ -20,14 +20,14 @@ public record BoardFeet(BigFraction value) implements Comparable<BoardFeet> {
     private static final BigInteger CUBIC_NANOMETERS =
             NANOMETERS_PER_INCH.pow(3).multiply(BigInteger.valueOf(144));
 
-    /** By true volume. */
+    /** By true volume: an area as thick as that. */
     public static BoardFeet of(Area area, Length thickness) {
         return new BoardFeet(area.squareNanometers()
                 .multiply(BigInteger.valueOf(thickness.nanometers()))
                 .divide(CUBIC_NANOMETERS));
     }
 
-    /** By true volume. */
+    /** By true volume: a block of those sizes. */
     public static BoardFeet of(Length length, Length width, Length thickness) {
         return of(Area.of(length, width), thickness);
     }
@@ -52,7 +52,7 @@ public record BoardFeet(BigFraction value) implements Comparable<BoardFeet> {
         return new BoardFeet(value.multiply(times));
     }
 
-    /** What it costs at {@code price} a board foot. */
+    /** What it costs at {@code price} a board foot, exactly. */
     public Money at(BigDecimal price) {
         return new Money(value.multiply(Money.fraction(price)));
     }

@@ -15,19 +15,31 @@ public record Length(long nanometers) implements Comparable<Length> {
     /** The longest length there is: 100 m. */
     public static final Length LONGEST = new Length(100_000_000_000L);
 
-    /** Refuses what is negative or longer than {@link #LONGEST}. */
+    /**
+     * Refuses what is negative or longer than {@link #LONGEST}.
+     *
+     * @throws IllegalArgumentException when it is
+     */
     public Length {
         if (nanometers < 0) throw new IllegalArgumentException("A length cannot be negative: " + nanometers + " nm.");
         if (nanometers > 100_000_000_000L)
             throw new IllegalArgumentException("A length cannot be over 100 m: " + nanometers + " nm.");
     }
 
-    /** That many inches, rounded to the nearest nanometer. */
+    /**
+     * That many inches, as {@link #parse} reads them, rounded to the nearest nanometer.
+     *
+     * @throws IllegalArgumentException when the text is no length; the message says why
+     */
     public static Length inches(String inches) {
         return parse(inches, Unit.INCH);
     }
 
-    /** That many millimeters, rounded to the nearest nanometer. */
+    /**
+     * That many millimeters, as {@link #parse} reads them, rounded to the nearest nanometer.
+     *
+     * @throws IllegalArgumentException when the text is no length; the message says why
+     */
     public static Length millimeters(String millimeters) {
         return parse(millimeters, Unit.MILLIMETER);
     }
@@ -42,7 +54,11 @@ public record Length(long nanometers) implements Comparable<Length> {
         return new LengthText(text, unit).length();
     }
 
-    /** {@code number} of {@code unit}, rounded once, to the nearest nanometer, halves up. */
+    /**
+     * {@code number} of {@code unit}, rounded once, to the nearest nanometer, halves up.
+     *
+     * @throws IllegalArgumentException when it is negative or over 100 m
+     */
     public static Length of(BigDecimal number, Unit unit) {
         if (number.signum() < 0) throw new IllegalArgumentException("A length cannot be negative: " + number + ".");
         if (number.precision() - number.scale() > 13) throw tooLong(number.toString());
@@ -61,18 +77,31 @@ public record Length(long nanometers) implements Comparable<Length> {
         return nanometers == 0;
     }
 
-    /** This and {@code other} end to end. */
+    /**
+     * This and {@code other} end to end.
+     *
+     * @throws IllegalArgumentException when that is over 100 m
+     */
     public Length plus(Length other) {
         return new Length(nanometers + other.nanometers);
     }
 
-    /** What is left of this after {@code other}; an {@link ArithmeticException} when {@code other} is longer. */
+    /**
+     * What is left of this after {@code other}.
+     *
+     * @throws ArithmeticException when {@code other} is longer
+     */
     public Length minus(Length other) {
         if (other.nanometers > nanometers) throw new ArithmeticException(other + " does not come out of " + this + ".");
         return new Length(nanometers - other.nanometers);
     }
 
-    /** This, {@code times} times end to end. */
+    /**
+     * This, {@code times} times end to end.
+     *
+     * @throws IllegalArgumentException when that is over 100 m, or {@code times} is negative
+     * @throws ArithmeticException when it is so far over that no long holds it
+     */
     public Length times(int times) {
         return new Length(Math.multiplyExact(nanometers, times));
     }

@@ -31,7 +31,9 @@ public enum Unit {
         return nanometers;
     }
 
-    /** As read from a tape, without the unit: the nearest 1/64 in as a reduced fraction, or the nearest 0.1 mm. */
+    /**
+     * As read from a tape, without the unit: the nearest 1/64 in as a reduced fraction, or the nearest 0.1 mm; halves up.
+     */
     public String nearest(Length length) {
         if (this == MILLIMETER) {
             BigDecimal tenths = BigDecimal.valueOf(length.nanometers())
@@ -47,7 +49,7 @@ public enum Unit {
         return this == MILLIMETER ? plain(BigDecimal.valueOf(length.nanometers(), 6)) : plain(number(length));
     }
 
-    /** As a plan's file has it: a number of this unit with up to six decimals, halves up. */
+    /** As a plan's file has it: a number of this unit with up to six decimals, halves up; exact in millimeters. */
     public BigDecimal number(Length length) {
         BigDecimal number = BigDecimal.valueOf(length.nanometers())
                 .divide(BigDecimal.valueOf(nanometers), 6, RoundingMode.HALF_UP)

@@ -1,4 +1,7 @@
-/** Exact measures: lengths, areas, board feet, money. Read {@link ripwright.measure.Length} first. Uses nothing of ours. */
+/**
+ * Exact measures: lengths in whole nanometers, areas, board feet, money. Immutable, safe on any thread. Read {@link
+ * ripwright.measure.Length} first. Uses nothing of ours.
+ */
 @NullMarked
 package ripwright.measure;
 

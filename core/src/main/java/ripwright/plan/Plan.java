@@ -57,7 +57,7 @@ public record Plan(
         return new Builder(this);
     }
 
-    /** Builds a plan from another. For one thread; what it builds is immutable. */
+    /** Builds a plan from another. For one thread; checks nothing. What it builds is immutable. */
     public static final class Builder {
         private final String job;
         private final Unit units;

@@ -13,8 +13,8 @@ import ripwright.measure.Length;
  * @param setting the id of the rip setting, for a test, a rip or a check
  * @param stop the stop's length, for blanks cut at a stop
  * @param piece the id of the piece it is done to
- * @param makes the ids of what it makes
- * @param spare how much longer the strip could still make a fitted part
+ * @param makes the ids of what it makes; none for milling, straightening, a test and a check
+ * @param spare for a fitted part, how much longer its strip could still make it: the free wood at both its ends
  */
 public record Step(
         int n,

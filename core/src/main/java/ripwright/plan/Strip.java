@@ -8,7 +8,7 @@ import ripwright.measure.Length;
  * A section's product at one rip, or a ripped board.
  *
  * @param id unique in the plan
- * @param offset from the reference edge, once straightened
+ * @param offset from the reference edge, once straightened, to the side of the strip that is nearer
  * @param width across
  * @param setting the id of its rip setting; empty for a ripped board
  * @param blanks its blanks, by where they start; perhaps none

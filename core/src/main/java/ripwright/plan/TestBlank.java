@@ -8,11 +8,11 @@ import ripwright.stock.Species;
  * A short expendable piece that proves rip settings.
  *
  * @param id unique in the plan
- * @param from the piece it is cut from: a board, a section (the wood beside its last strip) or a strip
+ * @param from the id of the piece it is cut from: a board, a section (the wood beside its last strip) or a strip
  * @param source where it comes from
  * @param width as cut, that of the piece
  * @param length along the grain
- * @param thickness as ripped
+ * @param thickness as ripped: milled before, where its board is rough
  * @param species its wood
  * @param proves the ids of the settings it is ripped at, widest first
  */

@@ -3,7 +3,7 @@ package ripwright.replay;
 /**
  * One thing in a plan that does not hold.
  *
- * @param piece the id of the piece it is about; {@code plan} when it is about the whole
+ * @param piece the id of the piece it is about, or the name of a part or group; {@code plan} when it is about the whole
  * @param what what was found, what was due and why: one sentence
  * @param rule where the contract says so: the number of its section and the paragraph, as in {@code 3.strips}
  */

@@ -29,12 +29,13 @@ import ripwright.plan.Plan;
 
 /**
  * Re-enacts a plan on its job's boards and holds it against every rule of the contract: the one door of this package.
- * It takes nothing over from what made the plan, goes on after a fault, and never throws, whatever the plan says.
+ * It takes nothing over from what made the plan, goes on after a fault, and never throws over what a plan says. Keeps no state;
+ * safe on any thread. It computes to the end: an interruption is not looked at.
  */
 public final class Replay {
     private Replay() {}
 
-    /** All that does not hold: layout first, then leftovers, steps and figures; empty when the plan holds. */
+    /** All that does not hold: layout first, then leftovers, steps and figures; empty when the plan holds. Throws nothing. */
     public static List<Fault> faults(Job job, Plan plan) {
         Findings findings = new Findings(job.units());
         ReplayIndex pieces = new ReplayIndex(job, plan);
@@ -67,7 +68,11 @@ public final class Replay {
                 .toList();
     }
 
-    /** Lets a plan pass that holds; a {@link ReplayException} says all that does not. */
+    /**
+     * Lets a plan pass that holds.
+     *
+     * @throws ReplayException when it does not, with all its faults
+     */
     public static void require(Job job, Plan plan) {
         List<Fault> faults = faults(job, plan);
         if (!faults.isEmpty()) throw new ReplayException(faults);

@@ -19,7 +19,7 @@ public final class ReplayException extends RuntimeException {
         this.faults = List.copyOf(faults);
     }
 
-    /** What does not hold, layout first, then steps, then figures. */
+    /** What does not hold, in the order of {@link Replay#faults}: at least one thing. */
     public List<Fault> faults() {
         return faults;
     }

@@ -21,7 +21,7 @@ import ripwright.replay.Replay;
  * Holds a resumed plan against the boards the job began with: from them, through what was done and what went wrong, to the
  * last part. Both plans are replayed; the pieces in hand are checked to be apart from each other in their boards by the kerfs,
  * and to be what the resumed job says of them; every blank of the rest is laid back into the board it comes from; and made,
- * to be made and short must be the whole bill.
+ * to be made and short must be the whole bill. Keeps no state; safe on any thread. An interruption is not looked at.
  */
 public final class ChainReplay {
     private final Job job;
@@ -41,7 +41,14 @@ public final class ChainReplay {
         resume = new Resume(job, plan, report);
     }
 
-    /** All that does not hold; empty when the chain holds. */
+    /**
+     * All that does not hold; empty when the chain holds.
+     *
+     * @param job the job as it was begun
+     * @param plan its plan, which holds
+     * @param resumed the rest and its plan
+     * @throws WrongReportException when the report does not agree with {@code plan}
+     */
     public static List<Fault> faults(Job job, Plan plan, Report report, Resumed resumed) {
         ChainReplay chain = new ChainReplay(job, plan, report, resumed);
         chain.check();

@@ -5,7 +5,7 @@ import ripwright.measure.Length;
 import ripwright.measure.Name;
 import ripwright.stock.Defect;
 
-/** One thing that is not as the plan has it. */
+/** One thing that is not as the plan has it. A width is across the grain, a length along it. */
 public sealed interface Change {
     /**
      * A piece is that wide now.
@@ -14,7 +14,11 @@ public sealed interface Change {
      * @param width across, the same all along
      */
     record Width(String piece, Length width) implements Change {
-        /** Refuses a piece without a name and without width. */
+        /**
+         * Refuses a piece without a name and without width.
+         *
+         * @throws IllegalArgumentException when it is either
+         */
         public Width {
             Name.require("piece", piece);
             positive("width", width);
@@ -28,7 +32,11 @@ public sealed interface Change {
      * @param length along the grain
      */
     record Extent(String piece, Length length) implements Change {
-        /** Refuses a piece without a name and without length. */
+        /**
+         * Refuses a piece without a name and without length.
+         *
+         * @throws IllegalArgumentException when it is either
+         */
         public Extent {
             Name.require("piece", piece);
             positive("length", length);
@@ -41,7 +49,11 @@ public sealed interface Change {
      * @param piece its id in the plan
      */
     record Spoiled(String piece) implements Change {
-        /** Refuses a piece without a name. */
+        /**
+         * Refuses a piece without a name.
+         *
+         * @throws IllegalArgumentException when it is no {@link Name}
+         */
         public Spoiled {
             Name.require("piece", piece);
         }
@@ -54,7 +66,11 @@ public sealed interface Change {
      * @param defect from the piece's end nearer the board's marked end and from its left edge as it lies in the board
      */
     record Found(String piece, Defect defect) implements Change {
-        /** Refuses a piece without a name. */
+        /**
+         * Refuses a piece without a name. Whether the defect lies on it is for {@link Resume}.
+         *
+         * @throws IllegalArgumentException when it is no {@link Name}
+         */
         public Found {
             Name.require("piece", piece);
         }
@@ -68,7 +84,11 @@ public sealed interface Change {
      * @param width what it must be now, finished; absent: as before
      */
     record Wanted(String part, Optional<Length> length, Optional<Length> width) implements Change {
-        /** Refuses a change that changes nothing. */
+        /**
+         * Refuses a change that changes nothing.
+         *
+         * @throws IllegalArgumentException when there is neither size, one of them is 0, or the part is no {@link Name}
+         */
         public Wanted {
             Name.require("part", part);
             length.ifPresent(size -> positive("length", size));

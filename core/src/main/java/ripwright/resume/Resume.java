@@ -22,7 +22,7 @@ import ripwright.stock.Board;
 /**
  * What is in hand after some steps of a plan and what else a report says, and the job that is left: its stack and rack are
  * the pieces in hand, its bill the parts not made yet. A plan of that job is the plan of the rest; nothing that is good is
- * cut again. A few passes over the plan.
+ * cut again. A few passes over the plan. It never changes once made; safe on any thread.
  */
 public final class Resume {
     private final Job job;
@@ -32,7 +32,8 @@ public final class Resume {
     private final RestOfBill bill;
 
     /**
-     * Of that job and a plan that holds for it.
+     * Of that job and a plan that holds for it, as {@link ripwright.replay.Replay} has it: of any other what comes out is left
+     * open, be it an exception.
      *
      * @throws WrongReportException when the report does not agree with the plan, with all in which it does not
      */
@@ -105,7 +106,8 @@ public final class Resume {
     /**
      * The rest of the job, planned by {@code planner}; empty when nothing is left to make, or nothing to make it of. Strips
      * that are as wide as a blank that is wanted are not ripped again, and parts that belong together stay on the board the
-     * plan has them on; only where some part is short by that, both are let go.
+     * plan has them on; only where some part is short by that, both are let go. {@code planner} is called once or twice, on this
+     * thread; what it throws comes through.
      */
     public Optional<Resumed> planned(Function<Job, Plan> planner) {
         Optional<Resumed> first = planned(planner, true);

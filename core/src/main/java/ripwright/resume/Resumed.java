@@ -7,7 +7,7 @@ import ripwright.plan.Plan;
 /**
  * The rest of a job and how it is made.
  *
- * @param job the pieces in hand and the parts not made yet
+ * @param job the pieces in hand, as its stack and rack, and the parts not made yet
  * @param plan how those come from these
  * @param pieces what each board of the job is, by its id
  */

@@ -51,7 +51,7 @@ public final class SizeNow {
         return planned().kind() == HeldPiece.Kind.BLANK && good();
     }
 
-    /** Whether it is there to be cut. */
+    /** Whether it is there to be cut: usable, and no blank that serves its part. */
     public boolean inHand() {
         return usable() && !made();
     }

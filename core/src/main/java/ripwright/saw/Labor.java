@@ -5,7 +5,7 @@ import java.math.BigDecimal;
 /**
  * What time at the saws costs.
  *
- * @param perHour money an hour
+ * @param perHour money an hour, in the currency of the job's prices
  * @param settingMinutes minutes for setting the fence to a width
  * @param ripMinutes minutes for one rip
  * @param crosscutMinutes minutes for one crosscut
@@ -15,7 +15,11 @@ public record Labor(BigDecimal perHour, BigDecimal settingMinutes, BigDecimal ri
     public static final Labor UNPAID =
             new Labor(BigDecimal.ZERO, new BigDecimal("6"), new BigDecimal("1.5"), BigDecimal.ONE);
 
-    /** Refuses what is negative. */
+    /**
+     * Refuses what is negative.
+     *
+     * @throws IllegalArgumentException when one of them is
+     */
     public Labor {
         positive("perHour", perHour);
         positive("settingMinutes", settingMinutes);

@@ -22,7 +22,11 @@ public record Saw(
         Optional<Length> shortestCrosscut) {
     private static final Length WIDEST_KERF = Length.inches("1");
 
-    /** Refuses a kerf over an inch and a longest rip under the shortest. */
+    /**
+     * Refuses a kerf over an inch and a longest rip under the shortest.
+     *
+     * @throws IllegalArgumentException when there is one
+     */
     public Saw {
         kerf("ripKerf", ripKerf);
         kerf("crosscutKerf", crosscutKerf);
@@ -38,7 +42,11 @@ public record Saw(
             throw new IllegalArgumentException(field + " is " + kerf + "; a kerf is at most 1 in.");
     }
 
-    /** Two saws without limits. */
+    /**
+     * Two saws without limits.
+     *
+     * @throws IllegalArgumentException when a kerf is over an inch
+     */
     public static Saw of(Length ripKerf, Length crosscutKerf) {
         return new Saw(ripKerf, crosscutKerf, Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty());
     }

@@ -12,7 +12,7 @@ import ripwright.stock.History;
 /**
  * A finished plan as stack and rack feel it.
  *
- * @param cut the boards that leave the stack
+ * @param cut the boards that leave the stack, in the order they lay there
  * @param taken the offcuts that leave the rack, in the order they lay there
  * @param entered the offcuts that the plan leaves, as they lie on the rack from then on
  */
@@ -24,7 +24,11 @@ public record Settlement(List<Board> cut, List<Taken> taken, List<Board> entered
      * @param offcut the offcut
      */
     public record Taken(int place, Board offcut) {
-        /** Refuses a place before the first. */
+        /**
+         * Refuses a place before the first.
+         *
+         * @throws IllegalArgumentException when it is negative
+         */
         public Taken {
             if (place < 0) throw new IllegalArgumentException("place is " + place + "; the first is 0.");
         }

@@ -119,7 +119,10 @@ public final class Settling {
         return begun;
     }
 
-    /** The ids of what is cut and neither the stack nor the rack has. */
+    /**
+     * The ids of what is cut and neither the stack nor the rack has. {@link #settlement} passes over them: while there are any
+     * it is for the caller to refuse.
+     */
     public List<String> missing() {
         Set<String> there = ids(begun.stack());
         there.addAll(ids(rack));
@@ -154,6 +157,7 @@ public final class Settling {
      *
      * @param used the ids of all offcuts there ever were on the rack
      * @param since the day, as the shop writes it
+     * @throws IllegalArgumentException when that is no {@link ripwright.measure.Name}
      */
     public Settlement settlement(Set<String> used, String since) {
         List<Settlement.Taken> taken = taken();

@@ -2,7 +2,7 @@ package ripwright.shared;
 
 import java.util.List;
 
-/** Says all in which jobs that are to share a stack do not agree. */
+/** Says all in which jobs that are to share a stack do not agree, in the message a line for each. */
 public final class DisagreeingJobsException extends IllegalArgumentException {
     private static final long serialVersionUID = 1;
 
@@ -13,7 +13,7 @@ public final class DisagreeingJobsException extends IllegalArgumentException {
         this.disagreements = List.copyOf(disagreements);
     }
 
-    /** A sentence for each. */
+    /** A sentence for each: at least one. */
     public List<String> disagreements() {
         return disagreements;
     }

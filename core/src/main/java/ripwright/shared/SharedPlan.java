@@ -13,7 +13,7 @@ import ripwright.stock.Board;
 /**
  * One plan for each of several jobs that share a stack, to be cut one job after the other: what a job leaves lies on the
  * rack of the next. A board is paid by the job that cuts it first, and what that job is credited for an offcut, the job
- * that takes it pays; so the costs of the plans add up to what all of them cost together.
+ * that takes it pays; so the costs of the plans add up to what all of them cost together. Money is to the cent.
  *
  * @param turns the jobs in the order they are cut
  * @param leftOut jobs for which there was no board left at all
@@ -33,7 +33,7 @@ public record SharedPlan(List<Turn> turns, List<Job> leftOut) {
      * @param plan its plan
      */
     public record Turn(int place, Job job, Plan plan) {
-        /** Board feet of the boards of the stack that are cut for it, raw, by true thickness. */
+        /** Board feet of the boards of the stack that are cut for it, raw, by true thickness, each to four decimals. */
         public BigDecimal fresh() {
             Set<String> cut = plan.boards().stream().map(CutBoard::board).collect(Collectors.toSet());
             return job.stack().stream()

@@ -18,7 +18,7 @@ import ripwright.plan.Strip;
  * The rip settings of several plans cut in one go, widest first: a width that several need is set once. It is set again in
  * a later run only for wood that is not there in time: what is left beside a section's last strip is there from that strip's
  * setting on, what is left of a strip only after the run, unless it is wanted just as wide as it is. Full-width offcuts are
- * there from the start. Where all that saves nothing, it is one job after the other.
+ * there from the start. Where all that saves nothing, it is one job after the other. Fixed once it is made; safe on any thread.
  */
 public final class SharedSettings {
     /**

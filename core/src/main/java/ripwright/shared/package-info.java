@@ -1,5 +1,6 @@
 /**
- * Several jobs from one stack. Read {@link ripwright.shared.SharedPlanner} first. Uses the planner.
+ * Several jobs from one stack. Read {@link ripwright.shared.SharedPlanner} first. Keeps no state, and what it gives is
+ * immutable: safe on any thread. Uses the planner.
  */
 @NullMarked
 package ripwright.shared;

@@ -18,12 +18,12 @@ import ripwright.measure.Name;
  * @param width at the marked end
  * @param widthAtFarEnd at the other end
  * @param length along the grain
- * @param crook how far the edges that are not straight bow out over the whole length
+ * @param crook how far the edges that are not straight bow out over the whole length; 0 where both are straight
  * @param straightEdges 2: both; 1: the left one; 0: neither
  * @param edgeLoss what straightening takes from an edge that is not straight, at least
  * @param endTrim what a section gives up where it reaches for an end
  * @param squareEnds 2: both ends are sawn square already; 1: the marked one; 0: neither
- * @param defects what parts must avoid
+ * @param defects what parts must avoid, in the board's frame
  * @param price money per board foot, where it is not the species' price
  * @param ripped whether it is one strip of its full width already
  * @param testOnly whether it gives test blanks alone and no part comes from it
@@ -48,7 +48,15 @@ public record Board(
         boolean testOnly,
         Optional<History> history) {
 
-    /** Refuses a board that cannot be. */
+    /**
+     * Refuses a board that cannot be. Whether end trims and edge losses leave any wood of it is not asked: such a board is
+     * never cut.
+     *
+     * @throws IllegalArgumentException when the id is no {@link Name}, a thickness, width or length is 0, {@code millsTo} is
+     *     more than {@code thickness}, {@code straightEdges} is not 0, 1 or 2, there is crook though both edges are straight, a
+     *     ripped board has a taper or an edge that is not straight, the price is negative, an end is
+     *     called square to an edge that is not straight or with a trim, or a defect does not lie on the board; the message says which
+     */
     public Board {
         Name.require("id", id);
         positive("thickness", thickness);
@@ -106,7 +114,12 @@ public record Board(
         if (price.signum() < 0) throw new IllegalArgumentException("price is " + price + "; it cannot be negative.");
     }
 
-    /** A clear board of the stack with two straight edges and no trim, to be altered. */
+    /**
+     * A clear board of the stack, milled already, as wide at one end as at the other, with two straight edges and no trim, to
+     * be altered.
+     *
+     * @throws IllegalArgumentException when the species is no {@link Name}; all else is for {@link Builder#build}
+     */
     public static Builder measured(String id, String species, Length thickness, Length width, Length length) {
         return new Builder(id, species, thickness, width, length);
     }
@@ -131,7 +144,12 @@ public record Board(
         return !width.equals(widthAtFarEnd);
     }
 
-    /** Its width {@code x} along the grain, rounded down to the nanometer. */
+    /**
+     * Its width {@code x} along the grain from the marked end, rounded down to the nanometer. Beyond the far end the edges
+     * are thought to run on.
+     *
+     * @throws IllegalArgumentException when they would have met before {@code x}
+     */
     public Length widthAt(Length x) {
         return widthAt(width, widthAtFarEnd, length, x);
     }
@@ -148,7 +166,7 @@ public record Board(
         return Area.trapezoid(length, width, widthAtFarEnd);
     }
 
-    /** Builds a board from a clear one. */
+    /** Builds a board from a clear one, or from another. For one thread; checks nothing before {@link #build}. */
     public static final class Builder {
         private String id;
         private Species species;
@@ -232,7 +250,7 @@ public record Board(
             return this;
         }
 
-        /** With that much to trim at the ends. */
+        /** With that much to trim at the marked end and at the other, each with the kerf of the cut. */
         public Builder endTrim(Length near, Length far) {
             this.endTrim = new EndTrim(near, far);
             return this;
@@ -274,7 +292,11 @@ public record Board(
             return this;
         }
 
-        /** The board; an {@link IllegalArgumentException} when it cannot be. */
+        /**
+         * The board.
+         *
+         * @throws IllegalArgumentException when it cannot be; the message says why
+         */
         public Board build() {
             return new Board(
                     id,

@@ -23,7 +23,12 @@ public record Defect(Length from, Length to, Length left, Length right, String k
         ALL
     }
 
-    /** Refuses a defect without length or width. */
+    /**
+     * Refuses a defect without length or width. Whether it lies on its board is for {@link Board}.
+     *
+     * @throws IllegalArgumentException when {@code kind} is no {@link Name}, {@code to} is not beyond {@code from}, or
+     *     {@code right} not beyond {@code left}
+     */
     public Defect {
         Name.require("kind of a defect", kind);
         if (!to.exceeds(from))

@@ -3,7 +3,7 @@ package ripwright.stock;
 import ripwright.measure.Length;
 
 /**
- * Wood given up where a section reaches for a raw end, the trimming cut's kerf included.
+ * Wood given up along the grain where a section reaches for a raw end, the trimming cut's kerf included.
  *
  * @param near at the marked end
  * @param far at the other

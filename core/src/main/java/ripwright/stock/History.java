@@ -16,7 +16,11 @@ public record History(Optional<String> mark, Optional<String> since, Optional<St
     public static final History UNKNOWN =
             new History(Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty());
 
-    /** Refuses what is no name. */
+    /**
+     * Refuses what is no name.
+     *
+     * @throws IllegalArgumentException when one of them is no {@link Name}
+     */
     public History {
         mark.ifPresent(text -> Name.require("mark", text));
         since.ifPresent(text -> Name.require("date since when", text));

@@ -9,7 +9,11 @@ import ripwright.measure.Name;
  * @param name as the job writes it, outer blanks taken off
  */
 public record Species(String name) {
-    /** Refuses what is no name. */
+    /**
+     * Refuses what is no name.
+     *
+     * @throws IllegalArgumentException when it is no {@link Name}
+     */
     public Species {
         name = Name.require("species", name).strip();
     }

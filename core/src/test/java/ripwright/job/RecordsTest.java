@@ -6,16 +6,12 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.math.BigDecimal;
 import java.util.List;
-import java.util.Map;
-import java.util.Optional;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import ripwright.bill.Part;
 import ripwright.measure.Length;
-import ripwright.measure.Unit;
 import ripwright.saw.Labor;
 import ripwright.saw.Saw;
-import ripwright.saw.TestRip;
 import ripwright.stock.Board;
 import ripwright.stock.Defect;
 import ripwright.stock.Species;
@@ -126,22 +122,14 @@ class RecordsTest {
     }
 
     private static Board.Builder board(String id) {
-        return Board.measured(id, "maple", THICK, Length.inches("6"), Length.inches("60"));
+        return JobBuilder.maple(id, "6", "60");
     }
 
     private static Job job(String salvage, List<Board> stack, List<Part> parts) {
-        return new Job(
-                "job",
-                Unit.INCH,
-                Saw.of(Length.ZERO, Length.ZERO),
-                TestRip.NONE,
-                new Keep(Length.inches("12"), Length.inches("2")),
-                Map.of(new Species("maple"), BigDecimal.TEN),
-                new BigDecimal(salvage),
-                Optional.empty(),
-                stack,
-                List.of(),
-                parts,
-                Limits.NONE);
+        return new JobBuilder("job")
+                .salvage(new BigDecimal(salvage))
+                .stack(stack)
+                .parts(parts)
+                .build();
     }
 }

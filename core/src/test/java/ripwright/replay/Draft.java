@@ -2,7 +2,6 @@ package ripwright.replay;
 
 import java.math.BigDecimal;
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
@@ -35,10 +34,9 @@ final class Draft {
     private final List<CutBoard> boards;
     private final List<Setting> settings;
     private final List<TestBlank> testBlanks;
-    private final List<Step> steps;
+    private final DraftSteps steps;
     private final List<Offcut> offcuts;
     private final List<Shortage> shortages;
-    private final List<Caution> cautions;
 
     Draft(Plan plan) {
         job = plan.job();
@@ -49,15 +47,25 @@ final class Draft {
         boards = new ArrayList<>(plan.boards());
         settings = new ArrayList<>(plan.settings());
         testBlanks = new ArrayList<>(plan.testBlanks());
-        steps = new ArrayList<>(plan.steps());
+        steps = new DraftSteps(plan);
         offcuts = new ArrayList<>(plan.offcuts());
         shortages = new ArrayList<>(plan.shortages());
-        cautions = new ArrayList<>(plan.cautions());
     }
 
     Plan plan() {
         return new Plan(
-                job, units, status, cost, tally, boards, settings, testBlanks, steps, offcuts, shortages, cautions);
+                job,
+                units,
+                status,
+                cost,
+                tally,
+                boards,
+                settings,
+                testBlanks,
+                steps.steps(),
+                offcuts,
+                shortages,
+                steps.cautions());
     }
 
     private Length length(String text) {
@@ -257,108 +265,64 @@ final class Draft {
 
     // ---- steps ----
 
-    Draft step(int n, UnaryOperator<Step> edit) {
-        steps.set(n - 1, edit.apply(steps.get(n - 1)));
+    private Draft steps(Consumer<DraftSteps> edit) {
+        edit.accept(steps);
         return this;
     }
 
+    Draft step(int n, UnaryOperator<Step> edit) {
+        return steps(all -> all.replace(n, edit));
+    }
+
     Draft makes(int n, String... makes) {
-        return step(
-                n,
-                s -> new Step(s.n(), s.saw(), s.does(), s.setting(), s.stop(), s.piece(), List.of(makes), s.spare()));
+        return steps(all -> all.makes(n, List.of(makes)));
     }
 
     Draft piece(int n, String piece) {
-        return step(n, s -> new Step(s.n(), s.saw(), s.does(), s.setting(), s.stop(), piece, s.makes(), s.spare()));
+        return steps(all -> all.piece(n, piece));
     }
 
     Draft stepSetting(int n, Optional<String> setting) {
-        return step(n, s -> new Step(s.n(), s.saw(), s.does(), setting, s.stop(), s.piece(), s.makes(), s.spare()));
+        return steps(all -> all.setting(n, setting));
     }
 
     Draft stop(int n, Optional<String> stop) {
-        return step(
-                n,
-                s -> new Step(
-                        s.n(),
-                        s.saw(),
-                        s.does(),
-                        s.setting(),
-                        stop.map(this::length),
-                        s.piece(),
-                        s.makes(),
-                        s.spare()));
+        return steps(all -> all.stop(n, stop.map(this::length)));
     }
 
     Draft spare(int n, Optional<String> spare) {
-        return step(
-                n,
-                s -> new Step(
-                        s.n(),
-                        s.saw(),
-                        s.does(),
-                        s.setting(),
-                        s.stop(),
-                        s.piece(),
-                        s.makes(),
-                        spare.map(this::length)));
+        return steps(all -> all.spare(n, spare.map(this::length)));
     }
 
     Draft saw(int n, Optional<Step.Saw> saw) {
-        return step(n, s -> new Step(s.n(), saw, s.does(), s.setting(), s.stop(), s.piece(), s.makes(), s.spare()));
+        return steps(all -> all.saw(n, saw));
     }
 
     Draft does(int n, Step.Does does) {
-        return step(n, s -> new Step(s.n(), s.saw(), does, s.setting(), s.stop(), s.piece(), s.makes(), s.spare()));
+        return steps(all -> all.does(n, does));
     }
 
     /** Takes step {@code n} out, and numbers the others, and the cautions about them, anew. */
     Draft removeStep(int n) {
-        steps.remove(n - 1);
-        cautions.replaceAll(caution -> new Caution(
-                caution.steps().stream().map(step -> step > n ? step - 1 : step).toList(), caution.text()));
-        return numberAnew();
+        return steps(all -> all.remove(n));
     }
 
     /** Puts {@code step} before the one now numbered {@code n}. */
     Draft insertStep(int n, Step step) {
-        steps.add(n - 1, step);
-        cautions.replaceAll(caution -> new Caution(
-                caution.steps().stream()
-                        .map(about -> about >= n ? about + 1 : about)
-                        .toList(),
-                caution.text()));
-        return numberAnew();
+        return steps(all -> all.insert(n, step));
     }
 
     Draft swapSteps(int n, int m) {
-        return reorder(order -> Collections.swap(order, n - 1, m - 1));
+        return steps(all -> all.swap(n, m));
     }
 
     /** Takes step {@code n} out and puts it in place {@code m}; cautions stay with their steps. */
     Draft moveStep(int n, int m) {
-        return reorder(order -> order.add(m - 1, order.remove(n - 1)));
-    }
-
-    private Draft reorder(Consumer<List<Integer>> edit) {
-        List<Integer> order = new ArrayList<>(); // order.get(i): the number that step i + 1 had
-        for (int i = 1; i <= steps.size(); i++) order.add(i);
-        edit.accept(order);
-        List<Step> before = List.copyOf(steps);
-        for (int i = 0; i < order.size(); i++) steps.set(i, before.get(order.get(i) - 1));
-        cautions.replaceAll(caution -> new Caution(
-                caution.steps().stream().map(n -> order.indexOf(n) + 1).toList(), caution.text()));
-        return numberAnew();
-    }
-
-    private Draft numberAnew() {
-        for (int i = 0; i < steps.size(); i++) number(i + 1, i + 1);
-        return this;
+        return steps(all -> all.move(n, m));
     }
 
     Draft number(int n, int number) {
-        return step(
-                n, s -> new Step(number, s.saw(), s.does(), s.setting(), s.stop(), s.piece(), s.makes(), s.spare()));
+        return steps(all -> all.number(n, number));
     }
 
     // ---- offcuts, shortages, cautions ----
@@ -399,8 +363,6 @@ final class Draft {
     }
 
     Draft cautions(Caution... all) {
-        cautions.clear();
-        cautions.addAll(List.of(all));
-        return this;
+        return steps(steps -> steps.cautions(List.of(all)));
     }
 }

@@ -3,45 +3,29 @@ package ripwright.replay;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
-import java.util.stream.Stream;
 import ripwright.bill.Part;
 import ripwright.job.Job;
 import ripwright.measure.Length;
 import ripwright.saw.Saw;
 import ripwright.saw.TestRip;
 import ripwright.stock.Board;
+import ripwright.testing.JobBuilder;
 
 /** A job with one thing changed. */
 final class Jobs {
     private Jobs() {}
 
-    private static Job with(Job job, Saw saw, TestRip testRip, List<Board> stack, List<Board> rack, List<Part> parts) {
-        return new Job(
-                job.name(),
-                job.units(),
-                saw,
-                testRip,
-                job.keep(),
-                job.prices(),
-                job.salvage(),
-                job.labor(),
-                stack,
-                rack,
-                parts,
-                job.limits());
-    }
-
     static Job saw(Job job, UnaryOperator<Saw> edit) {
-        return with(job, edit.apply(job.saw()), job.testRip(), job.stack(), job.rack(), job.parts());
+        return JobBuilder.like(job).saw(edit.apply(job.saw())).build();
     }
 
     static Job testRip(Job job, TestRip testRip) {
-        return with(job, job.saw(), testRip, job.stack(), job.rack(), job.parts());
+        return JobBuilder.like(job).testRip(testRip).build();
     }
 
     static Job board(Job job, String id, UnaryOperator<Board.Builder> edit) {
-        return with(
-                job, job.saw(), job.testRip(), edit(job.stack(), id, edit), edit(job.rack(), id, edit), job.parts());
+        return JobBuilder.of(job, edit(job.stack(), id, edit), edit(job.rack(), id, edit))
+                .build();
     }
 
     private static List<Board> edit(List<Board> boards, String id, UnaryOperator<Board.Builder> edit) {
@@ -52,15 +36,14 @@ final class Jobs {
     }
 
     static Job addToRack(Job job, Board offcut) {
-        List<Board> rack = Stream.concat(job.rack().stream(), Stream.of(offcut)).toList();
-        return with(job, job.saw(), job.testRip(), job.stack(), rack, job.parts());
+        return JobBuilder.like(job).rack(offcut).build();
     }
 
     static Job part(Job job, String name, UnaryOperator<Part> edit) {
         List<Part> parts = job.parts().stream()
                 .map(part -> part.name().equals(name) ? edit.apply(part) : part)
                 .toList();
-        return with(job, job.saw(), job.testRip(), job.stack(), job.rack(), parts);
+        return JobBuilder.like(job, job.name(), job.rack(), parts).build();
     }
 
     static Saw longest(Saw saw, Length longest) {

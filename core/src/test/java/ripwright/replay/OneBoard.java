@@ -5,13 +5,10 @@ import static ripwright.replay.Make.IN;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import ripwright.bill.Part;
 import ripwright.internal.replay.ReplayIndex;
 import ripwright.job.Job;
 import ripwright.job.Keep;
-import ripwright.job.Limits;
 import ripwright.measure.Length;
 import ripwright.measure.Unit;
 import ripwright.plan.Blank;
@@ -19,11 +16,9 @@ import ripwright.plan.CutBoard;
 import ripwright.plan.Plan;
 import ripwright.plan.Section;
 import ripwright.plan.Strip;
-import ripwright.saw.Saw;
-import ripwright.saw.TestRip;
 import ripwright.stock.Board;
 import ripwright.stock.Edge;
-import ripwright.stock.Species;
+import ripwright.testing.JobBuilder;
 
 /** The layout of one board without steps or figures, for rules and arithmetic that need no more. */
 public final class OneBoard {
@@ -60,20 +55,13 @@ public final class OneBoard {
     }
 
     public static ReplayIndex pieces(Board board, String kerf, Section... sections) {
-        Job job = new Job(
-                "one board",
-                Unit.INCH,
-                Saw.of(IN.length(kerf), IN.length(kerf)),
-                TestRip.NONE,
-                new Keep(IN.length("12"), IN.length("1")),
-                Map.of(new Species("maple"), new BigDecimal("6")),
-                BigDecimal.ONE,
-                Optional.empty(),
-                List.of(board),
-                List.of(),
-                List.of(Part.of("part", IN.length("22 1/2"), IN.length("3"), IN.length("3/4"))
-                        .build()),
-                Limits.NONE);
+        Job job = new JobBuilder("one board")
+                .kerfs(kerf, kerf)
+                .offcuts(new Keep(IN.length("12"), IN.length("1")), BigDecimal.ONE)
+                .price(JobBuilder.MAPLE, new BigDecimal("6"))
+                .stack(List.of(board))
+                .parts(JobBuilder.part("part", 1, "22 1/2", "3"))
+                .build();
         return new ReplayIndex(
                 job,
                 new Plan(
@@ -92,7 +80,6 @@ public final class OneBoard {
     }
 
     public static Board maple(String width, String length) {
-        return Board.measured("m", "maple", IN.length("3/4"), IN.length(width), IN.length(length))
-                .build();
+        return JobBuilder.maple("m", width, length).build();
     }
 }

@@ -1,103 +1,34 @@
 package ripwright.resume;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static ripwright.resume.Shelf.JOB;
+import static ripwright.resume.Shelf.NARROW;
+import static ripwright.resume.Shelf.PLAN;
+import static ripwright.resume.Shelf.THICK;
+import static ripwright.resume.Shelf.WIDE;
+import static ripwright.resume.Shelf.blankOf;
+import static ripwright.resume.Shelf.in;
+import static ripwright.resume.Shelf.job;
+import static ripwright.resume.Shelf.planned;
+import static ripwright.resume.Shelf.report;
+import static ripwright.resume.Shelf.until;
 
-import java.math.BigDecimal;
-import java.util.ArrayList;
-import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
-import ripwright.Options;
-import ripwright.Planner;
 import ripwright.bill.Part;
 import ripwright.job.Job;
-import ripwright.job.Keep;
-import ripwright.job.Limits;
-import ripwright.measure.Length;
-import ripwright.measure.Unit;
 import ripwright.plan.Plan;
 import ripwright.plan.Shortage;
 import ripwright.plan.Step;
-import ripwright.plan.Step.Does;
-import ripwright.plan.TestBlank;
-import ripwright.saw.Saw;
-import ripwright.saw.TestRip;
 import ripwright.stock.Board;
 import ripwright.stock.Defect;
-import ripwright.stock.History;
-import ripwright.stock.Species;
-import ripwright.testing.JobBuilder;
 
-/**
- * A board 3 3/4 in wide and 50 in long gives a strip of 2 in for two rails and one of 1 1/2 in for two cleats, with 1/8 in to
- * spare. What can go wrong with it.
- */
+/** What can go wrong with the shelf, and what is made of the rest. */
 class ResumeTest {
-    private static final Length THICK = in("3/4");
-    private static final Job JOB = job(
-            List.of(
-                    Part.of("rail", in("20"), in("2"), THICK)
-                            .count(2)
-                            .together("rails")
-                            .build(),
-                    Part.of("cleat", in("20"), in("1 1/2"), THICK).count(2).build()),
-            Board.measured("ash", "ash", THICK, in("3 3/4"), in("50")).build());
-    private static final Plan PLAN = planned(JOB);
-    private static final String WIDE = strip("2");
-    private static final String NARROW = strip("1 1/2");
-
-    private static Length in(String inches) {
-        return Length.inches(inches);
-    }
-
-    private static Job job(List<Part> parts, Board... stack) {
-        return new Job(
-                "Shelf",
-                Unit.INCH,
-                Saw.of(in("1/8"), in("1/8")),
-                TestRip.NONE,
-                new Keep(in("12"), in("2")),
-                Map.of(new Species("ash"), new BigDecimal("6")),
-                new BigDecimal("0.5"),
-                Optional.empty(),
-                List.of(stack),
-                List.of(),
-                parts,
-                Limits.NONE);
-    }
-
-    private static Plan planned(Job job) {
-        return Planner.plan(job, Options.defaults().withMostRecuts(200));
-    }
-
-    private static String strip(String width) {
-        return PLAN.boards().get(0).sections().get(0).strips().stream()
-                .filter(strip -> strip.width().equals(in(width)))
-                .findFirst()
-                .orElseThrow()
-                .id();
-    }
-
-    /** All steps up to the one that makes that piece. */
-    private static List<Integer> until(String piece) {
-        List<Integer> done = new ArrayList<>();
-        for (Step step : PLAN.steps()) {
-            done.add(step.n());
-            if (step.makes().contains(piece)) return done;
-        }
-        throw new AssertionError(piece);
-    }
-
-    private static Report report(List<Integer> done, Change... changes) {
-        return new Report("Shelf", done, List.of(changes), Optional.empty());
-    }
-
     private static Resumed resumed(Report report) {
-        Resumed resumed =
-                new Resume(JOB, PLAN, report).planned(ResumeTest::planned).orElseThrow();
+        Resumed resumed = new Resume(JOB, PLAN, report).planned(Shelf::planned).orElseThrow();
         assertThat(ChainReplay.faults(JOB, PLAN, report, resumed)).isEmpty();
         return resumed;
     }
@@ -208,7 +139,7 @@ class ResumeTest {
         List<Integer> all = plan.steps().stream().map(Step::n).toList();
         Resume resume = new Resume(job, plan, report(all, new Change.Spoiled(blank)));
         assertThat(plan.boards()).extracting(cut -> cut.board()).containsExactly("ash");
-        Resumed rest = resume.planned(ResumeTest::planned).orElseThrow();
+        Resumed rest = resume.planned(Shelf::planned).orElseThrow();
         assertThat(rest.plan().boards()).isEmpty();
         assertThat(shorts(rest)).isEqualTo("1 rail\n");
         assertThat(resume.impossible()).containsExactly(Map.entry("rail", 1));
@@ -221,7 +152,7 @@ class ResumeTest {
         for (int times = 0; times < 3; times++) {
             Report nothing = new Report(rest.job().name(), List.of(), List.of(), Optional.empty());
             Resume resume = new Resume(rest.job(), rest.plan(), nothing);
-            Resumed next = resume.planned(ResumeTest::planned).orElseThrow();
+            Resumed next = resume.planned(Shelf::planned).orElseThrow();
             assertThat(ChainReplay.faults(rest.job(), rest.plan(), nothing, next))
                     .isEmpty();
             assertThat(resume.impossible()).containsExactly(Map.entry("rail", 1));
@@ -248,8 +179,7 @@ class ResumeTest {
         assertThat(plan.boards()).extracting(cut -> cut.board()).containsExactly("ash");
         String section = plan.boards().get(0).sections().get(0).id();
         Report report = report(List.of(1), new Change.Extent(section, in("39")));
-        Resumed rest =
-                new Resume(job, plan, report).planned(ResumeTest::planned).orElseThrow();
+        Resumed rest = new Resume(job, plan, report).planned(Shelf::planned).orElseThrow();
         assertThat(ChainReplay.faults(job, plan, report, rest)).isEmpty();
         assertThat(rest.plan().boards()).extracting(cut -> cut.board()).containsExactly("elm");
         assertThat(shorts(rest)).isEmpty();
@@ -260,129 +190,6 @@ class ResumeTest {
         Spent spent = new Resume(JOB, PLAN, report(until(WIDE))).spent();
         assertThat(spent.boards()).containsExactly("ash");
         assertThat(spent.stock().rounded()).isEqualByComparingTo("7.81"); // 3.75 x 50 / 144 x 6
-    }
-
-    @Test
-    void all_that_is_wrong_with_a_report_is_told_at_once() {
-        int rip = PLAN.steps().stream()
-                .filter(step -> step.does() == Does.RIP)
-                .findFirst()
-                .orElseThrow()
-                .n();
-        assertThatThrownBy(() ->
-                        new Resume(JOB, PLAN, new Report("Bench", List.of(rip, 99, rip), List.of(), Optional.empty())))
-                .isInstanceOf(WrongReportException.class)
-                .hasMessage(String.join(
-                        System.lineSeparator(),
-                        "job: \"Bench\" is not the job of the plan, \"Shelf\".",
-                        "done[1]: 99 is no step of this plan; its steps are 1 to "
-                                + PLAN.steps().size() + ".",
-                        "done[2]: step " + rip + " is listed twice; list it once.",
-                        "done[0]: step " + rip
-                                + " is done to ash/1 after step 1, which is not reported. Report it too, or leave"
-                                + " step " + rip + " out."));
-    }
-
-    /** A test counts as done on both its blanks. One comes off each offcut; the breakdown of the second is not reported. */
-    @Test
-    void a_test_whose_second_blank_is_not_there_is_told() {
-        Job job = new JobBuilder("Shelf")
-                .testRip(new TestRip(in("12"), 2))
-                .stack(JobBuilder.maple("ash", "2", "20"))
-                .rack(List.of(offcut("t1"), offcut("t2")))
-                .parts(JobBuilder.part("rail", 1, "20", "2"))
-                .build();
-        Plan plan = planned(job);
-        Step test = plan.steps().stream()
-                .filter(step -> step.does() == Does.TEST)
-                .findFirst()
-                .orElseThrow();
-        String second = plan.testBlanks().stream()
-                .map(TestBlank::id)
-                .filter(blank -> !blank.equals(test.piece()))
-                .findFirst()
-                .orElseThrow();
-        int maker = plan.steps().stream()
-                .filter(step -> step.makes().contains(second))
-                .findFirst()
-                .orElseThrow()
-                .n();
-        List<Integer> done = new ArrayList<>();
-        for (int n = 1; n <= test.n(); n++) if (n != maker) done.add(n);
-        assertThatThrownBy(() -> new Resume(job, plan, report(done)))
-                .hasMessage("done[" + (done.size() - 1) + "]: step " + test.n() + " is done to " + test.piece()
-                        + " after step " + maker + ", which is not reported. Report it too, or leave step " + test.n()
-                        + " out.");
-    }
-
-    private static Board offcut(String id) {
-        return JobBuilder.maple(id, "3", "12").onRack(History.UNKNOWN).build();
-    }
-
-    @Test
-    void pieces_that_are_not_there_are_told() {
-        String blank = blankOf("rail");
-        assertThatThrownBy(() -> new Resume(
-                        JOB,
-                        PLAN,
-                        report(
-                                until(WIDE),
-                                new Change.Spoiled(blank),
-                                new Change.Spoiled("S99"),
-                                new Change.Width(WIDE, in("4")),
-                                new Change.Wanted("stile", Optional.of(in("4")), Optional.empty()))))
-                .hasMessage(String.join(
-                        System.lineSeparator(),
-                        "changes[0].piece: \"" + blank
-                                + "\" is not in hand after the steps reported; report the step that makes it too.",
-                        "changes[1].piece: \"S99\" is no piece of this plan.",
-                        "changes[2].width: 4 in is more than the 2 in that were cut. Trim it, or leave it out.",
-                        "changes[3].part: \"stile\" is no part of the bill."));
-    }
-
-    @Test
-    void two_sizes_of_one_piece_or_part_are_told() {
-        assertThatThrownBy(() -> new Resume(
-                        JOB,
-                        PLAN,
-                        report(
-                                until(WIDE),
-                                new Change.Width(WIDE, in("1 7/8")),
-                                new Change.Extent(WIDE, in("49")),
-                                new Change.Width(WIDE, in("1 3/4")),
-                                new Change.Extent(WIDE, in("48")),
-                                new Change.Wanted("cleat", Optional.of(in("19")), Optional.empty()),
-                                new Change.Wanted("cleat", Optional.empty(), Optional.of(in("1"))),
-                                new Change.Wanted("cleat", Optional.of(in("18")), Optional.empty()))))
-                .hasMessage(String.join(
-                        System.lineSeparator(),
-                        "changes[2].width: changes[0] says the width of \"" + WIDE
-                                + "\" already; say it once, as it is now.",
-                        "changes[3].length: changes[1] says the length of \"" + WIDE
-                                + "\" already; say it once, as it is now.",
-                        "changes[6].part: changes[4] says already how large \"cleat\" must be; say it once, as it is"
-                                + " now."));
-    }
-
-    @Test
-    void of_very_many_mistakes_the_message_holds_the_first() {
-        List<Integer> often = Collections.nCopies(1_000_000, 1);
-        assertThatThrownBy(() -> new Resume(JOB, PLAN, report(often))).satisfies(refused -> {
-            assertThat(((WrongReportException) refused).problems()).hasSize(999_999);
-            assertThat(String.valueOf(refused.getMessage()).lines())
-                    .hasSize(101)
-                    .startsWith("done[1]: step 1 is listed twice; list it once.")
-                    .endsWith("and 999899 more");
-        });
-    }
-
-    private static String blankOf(String part) {
-        return PLAN.boards().get(0).sections().get(0).strips().stream()
-                .flatMap(strip -> strip.blanks().stream())
-                .filter(blank -> blank.part().equals(part))
-                .findFirst()
-                .orElseThrow()
-                .id();
     }
 
     @Test

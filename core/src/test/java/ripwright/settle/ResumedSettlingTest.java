@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.math.BigDecimal;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
@@ -12,18 +11,12 @@ import ripwright.Options;
 import ripwright.Planner;
 import ripwright.bill.Part;
 import ripwright.job.Job;
-import ripwright.job.Keep;
-import ripwright.job.Limits;
 import ripwright.measure.Length;
-import ripwright.measure.Unit;
 import ripwright.plan.Plan;
 import ripwright.replay.Replay;
-import ripwright.saw.Saw;
-import ripwright.saw.TestRip;
 import ripwright.stock.Board;
 import ripwright.stock.Defect;
 import ripwright.stock.History;
-import ripwright.stock.Species;
 import ripwright.testing.JobBuilder;
 
 /**
@@ -69,19 +62,13 @@ class ResumedSettlingTest {
     }
 
     private static Job job(String name, List<Board> stack, List<Board> rack, Part part) {
-        return new Job(
-                name,
-                Unit.INCH,
-                Saw.of(Length.inches("1/8"), Length.inches("1/8")),
-                new TestRip(Length.inches("12"), 0),
-                new Keep(Length.inches("12"), Length.inches("2")),
-                Map.of(new Species("ash"), new BigDecimal("6")),
-                new BigDecimal("0.5"),
-                Optional.empty(),
-                stack,
-                rack,
-                List.of(part),
-                Limits.NONE);
+        return new JobBuilder(name)
+                .price("ash", new BigDecimal("6"))
+                .salvage(new BigDecimal("0.5"))
+                .stack(stack)
+                .rack(rack)
+                .parts(List.of(part))
+                .build();
     }
 
     private static Settling settling(String length, String width) {

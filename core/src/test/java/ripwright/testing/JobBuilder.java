@@ -81,6 +81,11 @@ public final class JobBuilder {
         return builder;
     }
 
+    /** That many inches. */
+    public static Length in(String inches) {
+        return Length.inches(inches);
+    }
+
     /** A clear maple board, 3/4 in thick, to be altered or added as it is. */
     public static Board.Builder maple(String id, String width, String length) {
         return Board.measured(id, MAPLE, THICKNESS, Length.inches(width), Length.inches(length));
@@ -102,6 +107,11 @@ public final class JobBuilder {
     public JobBuilder stack(List<Board> boards) {
         stack.addAll(boards);
         return this;
+    }
+
+    /** With those offcuts on the rack. */
+    public JobBuilder rack(Board... offcuts) {
+        return rack(List.of(offcuts));
     }
 
     /** With those offcuts on the rack. */
@@ -139,9 +149,20 @@ public final class JobBuilder {
         return saw(Saw.of(Length.inches(rip), Length.inches(crosscut)));
     }
 
+    /** With so many test blanks, 12 in long, for each setting. */
+    public JobBuilder tries(int tries) {
+        return testRip(new TestRip(in("12"), tries));
+    }
+
     /** With every setting proved like that. */
     public JobBuilder testRip(TestRip testRip) {
         this.testRip = testRip;
+        return this;
+    }
+
+    /** Keeping leftovers of that size. */
+    public JobBuilder keep(String length, String width) {
+        keep = new Keep(in(length), in(width));
         return this;
     }
 
@@ -149,6 +170,12 @@ public final class JobBuilder {
     public JobBuilder offcuts(Keep keep, BigDecimal salvage) {
         this.keep = keep;
         this.salvage = salvage;
+        return this;
+    }
+
+    /** With leftovers worth that share of their price. */
+    public JobBuilder salvage(BigDecimal share) {
+        salvage = share;
         return this;
     }
 

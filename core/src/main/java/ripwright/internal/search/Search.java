@@ -57,7 +57,7 @@ public final class Search {
      * @param workers the threads to look on
      * @param lowerBound the floor under plans that make the whole bill, once it is known
      * @param stop asked often, from several threads; true ends the search with what it has
-     * @param listener told of every better answer, from several threads, one at a time
+     * @param listener told of the answer it begins with and of every better one, on the thread that plans
      */
     public Search(
             JobNumbers numbers,

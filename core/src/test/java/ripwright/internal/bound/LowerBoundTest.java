@@ -53,20 +53,9 @@ public class LowerBoundTest {
 
     /** A job as it grows with {@code size}, without test rips: {@link LayoutCost} leaves them out. */
     private static Job untested(SplittableRandom random, int size) {
-        Job job = RandomJobs.growing(random, size);
-        return new Job(
-                job.name(),
-                job.units(),
-                job.saw(),
-                TestRip.NONE,
-                job.keep(),
-                job.prices(),
-                job.salvage(),
-                job.labor(),
-                job.stack(),
-                job.rack(),
-                job.parts(),
-                job.limits());
+        return JobBuilder.like(RandomJobs.growing(random, size))
+                .testRip(TestRip.NONE)
+                .build();
     }
 
     /** The floor under every plan that makes as much finished wood as those layouts do. */

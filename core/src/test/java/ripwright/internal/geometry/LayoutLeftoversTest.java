@@ -1,6 +1,7 @@
 package ripwright.internal.geometry;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static ripwright.internal.sequence.Shop.bench;
 import static ripwright.internal.sequence.Shop.blank;
 import static ripwright.internal.sequence.Shop.cut;
 import static ripwright.internal.sequence.Shop.in;
@@ -12,7 +13,6 @@ import static ripwright.internal.sequence.Shop.strip;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
-import ripwright.internal.sequence.Shop;
 import ripwright.job.Job;
 import ripwright.measure.Length;
 import ripwright.measure.Unit;
@@ -67,10 +67,9 @@ public class LayoutLeftoversTest {
 
     @Test
     void what_lies_beside_sections_ends_a_kerf_before_the_cut_and_keeps_its_raw_end() {
-        Job job = new Shop()
-                .stack(maple("a", "6", "96"))
-                .wants(part("rail", "20", "2"))
-                .job();
+        Job job = bench().stack(maple("a", "6", "96"))
+                .parts(part("rail", "20", "2"))
+                .build();
         Layout layout = cut(0, section("20", "40", strip("2")), section("60", "80", strip("2")));
 
         assertThat(sizes(job, layout, Leftover.Of.BOARD)).containsExactly("19 7/8 x 6", "19 3/4 x 6", "15 7/8 x 6");
@@ -78,10 +77,9 @@ public class LayoutLeftoversTest {
 
     @Test
     void sections_one_kerf_apart_leave_nothing_between() {
-        Job job = new Shop()
-                .stack(maple("a", "6", "40.125"))
-                .wants(part("rail", "20", "2"))
-                .job();
+        Job job = bench().stack(maple("a", "6", "40.125"))
+                .parts(part("rail", "20", "2"))
+                .build();
         Layout layout = cut(0, section("0", "20", strip("2")), section("20.125", "40.125", strip("2")));
 
         assertThat(sizes(job, layout, Leftover.Of.BOARD)).isEmpty();
@@ -89,10 +87,9 @@ public class LayoutLeftoversTest {
 
     @Test
     void between_blanks_a_gap_of_two_kerfs_leaves_nothing_and_one_of_more_the_rest() {
-        Job job = new Shop()
-                .stack(maple("a", "2", "40"))
-                .wants(part("rail", "10", "2"))
-                .job();
+        Job job = bench().stack(maple("a", "2", "40"))
+                .parts(part("rail", "10", "2"))
+                .build();
         Layout layout = cut(0, section("0", "40", strip("2", blank(0, "0"), blank(0, "10.25"), blank(0, "21"))));
 
         assertThat(sizes(job, layout, Leftover.Of.STRIP)).containsExactly("1/2 x 2", "8 7/8 x 2");
@@ -100,10 +97,9 @@ public class LayoutLeftoversTest {
 
     @Test
     void a_strip_without_blanks_is_left_whole() {
-        Job job = new Shop()
-                .stack(maple("a", "2", "40"))
-                .wants(part("rail", "10", "2"))
-                .job();
+        Job job = bench().stack(maple("a", "2", "40"))
+                .parts(part("rail", "10", "2"))
+                .build();
 
         assertThat(sizes(job, cut(0, section("0", "40", strip("2"))), Leftover.Of.STRIP))
                 .containsExactly("40 x 2");
@@ -111,10 +107,9 @@ public class LayoutLeftoversTest {
 
     @Test
     void beside_the_strips_of_a_tapered_board_the_taper_is_left() {
-        Job job = new Shop()
-                .stack(maple("a", "8", "40").width(in("8"), in("6")))
-                .wants(part("rail", "10", "2"))
-                .job();
+        Job job = bench().stack(maple("a", "8", "40").width(in("8"), in("6")))
+                .parts(part("rail", "10", "2"))
+                .build();
         Piece beside = only(job, cut(0, section("0", "20", strip("2"))), Leftover.Of.SECTION);
 
         assertThat(beside.widthAt(beside.from())).isEqualTo(in("5.875").nanometers());
@@ -123,10 +118,9 @@ public class LayoutLeftoversTest {
 
     @Test
     void a_wedge_that_comes_to_nothing_at_its_narrow_end_is_no_leftover() {
-        Job job = new Shop()
-                .stack(maple("a", "8", "40").width(in("8"), in("6")))
-                .wants(part("rail", "10", "2"))
-                .job();
+        Job job = bench().stack(maple("a", "8", "40").width(in("8"), in("6")))
+                .parts(part("rail", "10", "2"))
+                .build();
 
         assertThat(sizes(job, cut(0, section("0", "40", strip("6"))), Leftover.Of.SECTION))
                 .isEmpty();
@@ -135,7 +129,7 @@ public class LayoutLeftoversTest {
     @Test
     void from_the_right_edge_the_rest_lies_at_the_left() {
         Board.Builder board = maple("a", "6", "40").edges(1, in("0.25"), Length.ZERO);
-        Job job = new Shop().stack(board).wants(part("rail", "10", "2")).job();
+        Job job = bench().stack(board).parts(part("rail", "10", "2")).build();
         Layout layout = cut(0, section("0", "40", Edge.RIGHT, "0.25", strip("2")));
         Piece beside = only(job, layout, Leftover.Of.SECTION);
 
@@ -149,10 +143,9 @@ public class LayoutLeftoversTest {
 
     @Test
     void what_is_left_of_a_milled_section_is_as_thick_as_it_was_milled_to() {
-        Job job = new Shop()
-                .stack(maple("a", "6", "40").rough(in("1.125"), in("1")))
-                .wants(part("rail", "10", "2"))
-                .job();
+        Job job = bench().stack(maple("a", "6", "40").rough(in("1.125"), in("1")))
+                .parts(part("rail", "10", "2"))
+                .build();
         Layout layout = cut(0, section("20", "40", strip("2")));
 
         assertThat(only(job, layout, Leftover.Of.BOARD).thickness()).isEqualTo(in("1.125"));
@@ -161,11 +154,10 @@ public class LayoutLeftoversTest {
 
     /** Beside {@code count} strips in a board of that width. */
     private static List<String> besideStrips(String width, String strip, int count, String ripKerf) {
-        Job job = new Shop()
-                .saw(Saw.of(in(ripKerf), in("0.125")))
+        Job job = bench().saw(Saw.of(in(ripKerf), in("0.125")))
                 .stack(maple("a", width, LENGTH))
-                .wants(part("rail", "10", strip))
-                .job();
+                .parts(part("rail", "10", strip))
+                .build();
         Layout.Strip[] strips = new Layout.Strip[count];
         for (int i = 0; i < count; i++) strips[i] = strip(strip);
         return sizes(job, cut(0, section("0", LENGTH, strips)), Leftover.Of.SECTION);
@@ -173,10 +165,9 @@ public class LayoutLeftoversTest {
 
     /** Beside {@code count} blanks end to end in a strip 3 in wide. */
     private static List<String> alongStrip(String from, String to, String length, int count) {
-        Job job = new Shop()
-                .stack(maple("a", "3", "96").endTrim(in(from), in("96").minus(in(to))))
-                .wants(part("rail", length, "3"))
-                .job();
+        Job job = bench().stack(maple("a", "3", "96").endTrim(in(from), in("96").minus(in(to))))
+                .parts(part("rail", length, "3"))
+                .build();
         List<Layout.Blank> blanks = new ArrayList<>();
         Length start = in(from);
         for (int i = 0; i < count; i++) {

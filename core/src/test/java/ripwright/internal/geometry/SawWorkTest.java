@@ -1,6 +1,7 @@
 package ripwright.internal.geometry;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static ripwright.internal.sequence.Shop.bench;
 import static ripwright.internal.sequence.Shop.blank;
 import static ripwright.internal.sequence.Shop.cut;
 import static ripwright.internal.sequence.Shop.maple;
@@ -9,7 +10,6 @@ import static ripwright.internal.sequence.Shop.section;
 import static ripwright.internal.sequence.Shop.strip;
 
 import org.junit.jupiter.api.Test;
-import ripwright.internal.sequence.Shop;
 import ripwright.measure.Length;
 import ripwright.stock.Board;
 import ripwright.stock.Edge;
@@ -76,6 +76,6 @@ public class SawWorkTest {
     }
 
     private static SawWork work(Board.Builder board, Layout.Section... sections) {
-        return SawWork.of(new Shop().stack(board).wants(part("rail", "20", "2")).job(), cut(0, sections));
+        return SawWork.of(bench().stack(board).parts(part("rail", "20", "2")).build(), cut(0, sections));
     }
 }

@@ -3,20 +3,16 @@ package ripwright.internal.pricing;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.SplittableRandom;
 import ripwright.bill.Part;
 import ripwright.job.Job;
 import ripwright.job.Keep;
-import ripwright.job.Limits;
 import ripwright.measure.Length;
-import ripwright.measure.Unit;
 import ripwright.saw.Labor;
 import ripwright.saw.Saw;
-import ripwright.saw.TestRip;
 import ripwright.stock.Board;
-import ripwright.stock.Species;
+import ripwright.testing.JobBuilder;
 
 /**
  * A clear straight board a few whole inches long and wide, an inch thick, at 1 a square inch; blanks with prices; and the
@@ -80,7 +76,7 @@ public record InchBoard(
             parts.add(Part.of("part " + parts.size(), in(blank.length), in(blank.width), in(1))
                     .count(count)
                     .build());
-        Board board = Board.measured("board", "maple", in(1), in(width), in(length))
+        Board board = Board.measured("board", JobBuilder.MAPLE, in(1), in(width), in(length))
                 .endTrim(in(near), in(far))
                 .edges(edgeLoss > 0 ? 0 : 2, in(edgeLoss), Length.ZERO)
                 .build();
@@ -93,19 +89,14 @@ public record InchBoard(
                 Optional.empty());
         Labor labor = new Labor(
                 BigDecimal.valueOf(60), BigDecimal.ZERO, BigDecimal.valueOf(rip), BigDecimal.valueOf(crosscut));
-        return new Job(
-                "inches",
-                Unit.INCH,
-                saw,
-                new TestRip(in(100), 0),
-                new Keep(in(keepLength), in(keepWidth)),
-                Map.of(new Species("maple"), BigDecimal.valueOf(144)),
-                BigDecimal.valueOf(salvage),
-                Optional.of(labor),
-                List.of(board),
-                List.of(),
-                parts,
-                Limits.NONE);
+        return new JobBuilder("inches")
+                .saw(saw)
+                .offcuts(new Keep(in(keepLength), in(keepWidth)), BigDecimal.valueOf(salvage))
+                .price(JobBuilder.MAPLE, BigDecimal.valueOf(144))
+                .labor(labor)
+                .stack(List.of(board))
+                .parts(parts)
+                .build();
     }
 
     private static Length in(int inches) {

@@ -1,10 +1,9 @@
 package ripwright.internal.recreate;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static ripwright.internal.recreate.ShopJobs.board;
-import static ripwright.internal.recreate.ShopJobs.in;
-import static ripwright.internal.recreate.ShopJobs.job;
-import static ripwright.internal.recreate.ShopJobs.part;
+import static ripwright.testing.JobBuilder.in;
+import static ripwright.testing.JobBuilder.maple;
+import static ripwright.testing.JobBuilder.part;
 
 import java.util.List;
 import java.util.SplittableRandom;
@@ -17,6 +16,7 @@ import ripwright.internal.model.PricedLayout;
 import ripwright.job.Job;
 import ripwright.stock.Board;
 import ripwright.stock.Defect;
+import ripwright.testing.JobBuilder;
 
 public class RuinAndRecreateTest {
     /** K1 to K3 of the trade facts: identities. */
@@ -30,27 +30,30 @@ public class RuinAndRecreateTest {
     }
 
     private static int stripsOf(String boardWidth, String partWidth) {
-        Job job = job(
-                List.of(board("b", boardWidth, "30").build()),
-                List.of(part("p", 9, partWidth, "30").build()));
+        Job job = new JobBuilder("test")
+                .stack(maple("b", boardWidth, "30"))
+                .parts(part("p", 9, "30", partWidth))
+                .build();
         return made(new JobNumbers(job), 1).length;
     }
 
     /** K8 of the trade facts, an identity: 96 in less 1 in at each end, parts of 23 1/2 in. */
     @Test
     void blanks_lie_between_the_end_trims() {
-        Board board = board("b", "2", "96").endTrim(in("1"), in("1")).build();
-        Job job = job(List.of(board), List.of(part("p", 9, "2", "23 1/2").build()));
+        Board board = maple("b", "2", "96").endTrim(in("1"), in("1")).build();
+        Job job = new JobBuilder("test")
+                .stack(List.of(board))
+                .parts(part("p", 9, "23 1/2", "2"))
+                .build();
         assertThat(made(new JobNumbers(job), 1)).hasSize(3);
     }
 
     @Test
     void a_recut_makes_no_more_than_it_was_given_and_takes_it_off() {
-        Job job = job(
-                List.of(board("a", "8", "50").build(), board("b", "7", "60").build()),
-                List.of(
-                        part("p", 5, "2 1/4", "13").build(),
-                        part("q", 6, "3", "17").build()));
+        Job job = new JobBuilder("test")
+                .stack(maple("a", "8", "50"), maple("b", "7", "60"))
+                .parts(part("p", 5, "13", "2 1/4"), part("q", 6, "17", "3"))
+                .build();
         JobNumbers numbers = new JobNumbers(job);
         for (int seed = 0; seed < 200; seed++) {
             int[] left = {3, 2};
@@ -67,10 +70,16 @@ public class RuinAndRecreateTest {
 
     @Test
     void a_group_mostly_comes_whole_or_not_at_all() {
-        Part left = part("left", 3, "2", "20").together("pair").build();
-        Part right = part("right", 1, "3", "20").together("pair").build();
-        Job tooSmall = job(List.of(board("b", "4 1/8", "20").build()), List.of(left, right));
-        Job enough = job(List.of(board("b", "9 3/8", "20").build()), List.of(left, right));
+        Part left = part("left", 3, "20", "2").together("pair").build();
+        Part right = part("right", 1, "20", "3").together("pair").build();
+        Job tooSmall = new JobBuilder("test")
+                .stack(maple("b", "4 1/8", "20"))
+                .parts(List.of(left, right))
+                .build();
+        Job enough = new JobBuilder("test")
+                .stack(maple("b", "9 3/8", "20"))
+                .parts(List.of(left, right))
+                .build();
         int torn = 0;
         int whole = 0;
         for (int seed = 0; seed < 200; seed++) {
@@ -83,9 +92,11 @@ public class RuinAndRecreateTest {
 
     @Test
     void a_group_begun_on_one_board_is_left_alone_on_others() {
-        Part pair = part("pair", 4, "2", "20").together("pair").build();
-        Job job =
-                job(List.of(board("a", "9", "20").build(), board("b", "9", "20").build()), List.of(pair));
+        Part pair = part("pair", 4, "20", "2").together("pair").build();
+        Job job = new JobBuilder("test")
+                .stack(maple("a", "9", "20"), maple("b", "9", "20"))
+                .parts(List.of(pair))
+                .build();
         JobNumbers numbers = new JobNumbers(job);
         for (int seed = 0; seed < 50; seed++)
             assertThat(new RuinAndRecreate(numbers).cut(List.of(1), new int[] {2}, new SplittableRandom(seed))[0])
@@ -95,11 +106,17 @@ public class RuinAndRecreateTest {
     @Test
     void show_parts_avoid_sound_knots_and_hidden_parts_may_have_them() {
         Defect knot = new Defect(in("9"), in("11"), in("1"), in("2"), "sound knot", Defect.Blocks.SHOW);
-        Board board = board("b", "3", "20").defects(List.of(knot)).build();
-        Part show = part("show", 2, "3", "9").face(Part.Face.SHOW).build();
-        Part hidden = part("hidden", 2, "3", "9 15/16").build();
-        JobNumbers showing = new JobNumbers(job(List.of(board), List.of(show)));
-        JobNumbers hiding = new JobNumbers(job(List.of(board), List.of(hidden)));
+        Board board = maple("b", "3", "20").defects(List.of(knot)).build();
+        Part show = part("show", 2, "9", "3").face(Part.Face.SHOW).build();
+        Part hidden = part("hidden", 2, "9 15/16", "3").build();
+        JobNumbers showing = new JobNumbers(new JobBuilder("test")
+                .stack(List.of(board))
+                .parts(List.of(show))
+                .build());
+        JobNumbers hiding = new JobNumbers(new JobBuilder("test")
+                .stack(List.of(board))
+                .parts(List.of(hidden))
+                .build());
         int mostShown = 0;
         int mostHidden = 0;
         for (int seed = 0; seed < 30; seed++) {
@@ -120,11 +137,10 @@ public class RuinAndRecreateTest {
 
     @Test
     void the_same_seed_cuts_the_same() {
-        Job job = job(
-                List.of(board("a", "8", "90").build()),
-                List.of(
-                        part("p", 5, "2 1/4", "13").build(),
-                        part("q", 6, "3", "17").build()));
+        Job job = new JobBuilder("test")
+                .stack(maple("a", "8", "90"))
+                .parts(part("p", 5, "13", "2 1/4"), part("q", 6, "17", "3"))
+                .build();
         assertThat(layoutOf(job, 7)).isEqualTo(layoutOf(job, 7));
     }
 

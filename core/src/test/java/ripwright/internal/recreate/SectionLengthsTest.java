@@ -1,30 +1,30 @@
 package ripwright.internal.recreate;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static ripwright.internal.recreate.ShopJobs.board;
-import static ripwright.internal.recreate.ShopJobs.in;
-import static ripwright.internal.recreate.ShopJobs.job;
-import static ripwright.internal.recreate.ShopJobs.part;
+import static ripwright.testing.JobBuilder.in;
+import static ripwright.testing.JobBuilder.maple;
+import static ripwright.testing.JobBuilder.part;
 
 import java.util.HashMap;
-import java.util.List;
 import java.util.Map;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
 import ripwright.internal.knapsack.TickGrid;
 import ripwright.internal.model.JobNumbers;
 import ripwright.job.Job;
+import ripwright.testing.JobBuilder;
 
 /** The board of 5 1/8 in takes a strip of 2 in and one of 3 in; only at 50 1/8 in does each come out full. */
 public class SectionLengthsTest {
-    private static final Job JOB = job(
-            List.of(board("b", "5 1/8", "100 3/8").build()),
-            List.of(
-                    part("short", 1, "2", "20").build(),
-                    part("long", 1, "2", "30").build(),
-                    part("rail", 1, "3", "50 1/8").build(),
-                    part("odd", 1, "3", "27 3/8").build(),
-                    part("odder", 1, "2", "33 5/8").build()));
+    private static final Job JOB = new JobBuilder("test")
+            .stack(maple("b", "5 1/8", "100 3/8"))
+            .parts(
+                    part("short", 1, "20", "2"),
+                    part("long", 1, "30", "2"),
+                    part("rail", 1, "50 1/8", "3"),
+                    part("odd", 1, "27 3/8", "3"),
+                    part("odder", 1, "33 5/8", "2"))
+            .build();
     private static final long FULL = in("50 1/8").nanometers();
 
     private final JobNumbers numbers = new JobNumbers(JOB);

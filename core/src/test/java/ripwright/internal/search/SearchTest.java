@@ -1,9 +1,8 @@
 package ripwright.internal.search;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static ripwright.internal.recreate.ShopJobs.board;
-import static ripwright.internal.recreate.ShopJobs.job;
-import static ripwright.internal.recreate.ShopJobs.part;
+import static ripwright.testing.JobBuilder.maple;
+import static ripwright.testing.JobBuilder.part;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -20,17 +19,18 @@ import ripwright.saw.TestRip;
 import ripwright.testing.JobBuilder;
 
 public class SearchTest {
-    private static final Job SHELVES = job(
-            List.of(
-                    board("a", "8", "61").build(),
-                    board("b", "6 3/4", "72").build(),
-                    board("c", "9 1/4", "48 1/2").build(),
-                    board("d", "5 1/2", "90").build()),
-            List.of(
-                    part("rail", 6, "2 1/4", "23").build(),
-                    part("stile", 4, "2 1/4", "30 1/2").together("face").build(),
-                    part("shelf", 3, "3 1/2", "29").build(),
-                    part("cleat", 5, "1 1/2", "17 1/4").build()));
+    private static final Job SHELVES = new JobBuilder("test")
+            .stack(
+                    maple("a", "8", "61"),
+                    maple("b", "6 3/4", "72"),
+                    maple("c", "9 1/4", "48 1/2"),
+                    maple("d", "5 1/2", "90"))
+            .parts(
+                    part("rail", 6, "23", "2 1/4"),
+                    part("stile", 4, "30 1/2", "2 1/4").together("face"),
+                    part("shelf", 3, "29", "3 1/2"),
+                    part("cleat", 5, "17 1/4", "1 1/2"))
+            .build();
 
     private static final Job TIGHT = new JobBuilder("tight")
             .testRip(new TestRip(Length.inches("12"), 2))

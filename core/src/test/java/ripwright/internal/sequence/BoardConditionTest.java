@@ -1,12 +1,14 @@
 package ripwright.internal.sequence;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static ripwright.internal.sequence.Shop.bench;
 import static ripwright.internal.sequence.Shop.blank;
 import static ripwright.internal.sequence.Shop.cut;
 import static ripwright.internal.sequence.Shop.in;
 import static ripwright.internal.sequence.Shop.lines;
 import static ripwright.internal.sequence.Shop.maple;
 import static ripwright.internal.sequence.Shop.part;
+import static ripwright.internal.sequence.Shop.planned;
 import static ripwright.internal.sequence.Shop.section;
 import static ripwright.internal.sequence.Shop.strip;
 
@@ -18,6 +20,7 @@ import ripwright.plan.Plan;
 import ripwright.stock.Board;
 import ripwright.stock.Defect;
 import ripwright.stock.Edge;
+import ripwright.testing.JobBuilder;
 
 /** Boards that are not straight, not milled, or ripped already. */
 public class BoardConditionTest {
@@ -27,9 +30,8 @@ public class BoardConditionTest {
      */
     @Test
     void a_crooked_board_broken_down_is_straightened_section_by_section() {
-        Shop shop = new Shop()
-                .stack(maple("m-1", "6", "96").edges(0, in("0.0625"), in("0.375")))
-                .wants(
+        JobBuilder shop = bench().stack(maple("m-1", "6", "96").edges(0, in("0.0625"), in("0.375")))
+                .parts(
                         part("rail", "40", "2.8").count(4),
                         part("stile", "30", "2.5").count(2));
         Layout layout = cut(
@@ -42,7 +44,7 @@ public class BoardConditionTest {
                         strip("2.8", blank(0, "0")),
                         strip("2.8", blank(0, "7.9375"))),
                 section("48.0625", "96", Edge.LEFT, "0.09375", strip("2.8", blank(0, "48.0625"))));
-        Plan plan = shop.plan(layout);
+        Plan plan = planned(shop, layout);
 
         assertThat(lines(plan))
                 .containsExactly(
@@ -71,8 +73,8 @@ public class BoardConditionTest {
         Board.Builder board = maple("m-1", "6", "40")
                 .edges(0, in("0.25"), Length.ZERO)
                 .defects(List.of(new Defect(in("3"), in("5"), in("0.5"), in("1"), "knot", Defect.Blocks.ALL)));
-        Shop shop = new Shop().stack(board).wants(part("rail", "40", "2"));
-        Board piece = shop.plan(cut(0, section("0", "40", Edge.RIGHT, "0.25", strip("2", blank(0, "0")))))
+        JobBuilder shop = bench().stack(board).parts(part("rail", "40", "2"));
+        Board piece = planned(shop, cut(0, section("0", "40", Edge.RIGHT, "0.25", strip("2", blank(0, "0")))))
                 .offcuts()
                 .get(0)
                 .piece();
@@ -90,10 +92,9 @@ public class BoardConditionTest {
     /** 8 in wide at the marked end, 6 at the other, 40 long; cut at 20, where it is 7 in wide. */
     @Test
     void a_tapered_offcut_has_both_widths() {
-        Shop shop = new Shop()
-                .stack(maple("m-1", "8", "40").width(in("8"), in("6")))
-                .wants(part("rail", "20", "3"));
-        Plan plan = shop.plan(cut(0, section("0", "20", strip("3", blank(0, "0")))));
+        JobBuilder shop =
+                bench().stack(maple("m-1", "8", "40").width(in("8"), in("6"))).parts(part("rail", "20", "3"));
+        Plan plan = planned(shop, cut(0, section("0", "20", strip("3", blank(0, "0")))));
 
         Board beyond = plan.offcuts().get(0).piece();
         assertThat(beyond.length()).isEqualTo(in("19.875"));
@@ -108,13 +109,15 @@ public class BoardConditionTest {
 
     @Test
     void rough_stock_is_milled_section_by_section_and_keeps_its_thickness_beside() {
-        Shop shop = new Shop()
-                .stack(maple("m-1", "6", "60").rough(in("1.25"), in("1")).edges(1, in("0.125"), Length.ZERO))
-                .wants(part("rail", "20", "2").count(2));
-        Plan plan = shop.plan(cut(
-                0,
-                section("0", "20", strip("2", blank(0, "0"))),
-                section("40", "60", Edge.RIGHT, "0.125", strip("2", blank(0, "40")))));
+        JobBuilder shop = bench().stack(
+                        maple("m-1", "6", "60").rough(in("1.25"), in("1")).edges(1, in("0.125"), Length.ZERO))
+                .parts(part("rail", "20", "2").count(2));
+        Plan plan = planned(
+                shop,
+                cut(
+                        0,
+                        section("0", "20", strip("2", blank(0, "0"))),
+                        section("40", "60", Edge.RIGHT, "0.125", strip("2", blank(0, "40")))));
 
         assertThat(lines(plan))
                 .startsWith(
@@ -128,10 +131,9 @@ public class BoardConditionTest {
 
     @Test
     void stock_ripped_before_gives_its_strip_when_broken_down_and_needs_no_setting() {
-        Shop shop = new Shop()
-                .stack(maple("m-1", "2", "60").ripped(true).endTrim(in("1"), in("1")))
-                .wants(part("rail", "20", "2").count(2));
-        Plan plan = shop.plan(cut(0, section("1", "59", strip("2", blank(0, "1"), blank(0, "21.125")))));
+        JobBuilder shop = bench().stack(maple("m-1", "2", "60").ripped(true).endTrim(in("1"), in("1")))
+                .parts(part("rail", "20", "2").count(2));
+        Plan plan = planned(shop, cut(0, section("1", "59", strip("2", blank(0, "1"), blank(0, "21.125")))));
 
         assertThat(lines(plan))
                 .containsExactly("1 breakdown m-1 -> m-1/1, S1", "2 blank S1 at stop 20 -> B1, B2, m-1/A");

@@ -1,12 +1,14 @@
 package ripwright.internal.sequence;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static ripwright.internal.sequence.Shop.bench;
 import static ripwright.internal.sequence.Shop.blank;
 import static ripwright.internal.sequence.Shop.cut;
 import static ripwright.internal.sequence.Shop.in;
 import static ripwright.internal.sequence.Shop.maple;
 import static ripwright.internal.sequence.Shop.offcut;
 import static ripwright.internal.sequence.Shop.part;
+import static ripwright.internal.sequence.Shop.planned;
 import static ripwright.internal.sequence.Shop.section;
 import static ripwright.internal.sequence.Shop.strip;
 
@@ -23,10 +25,9 @@ import ripwright.stock.Edge;
 public class CautionsTest {
     @Test
     void the_first_defers_to_manual_rules_and_practice() {
-        Plan plan = new Shop()
-                .stack(maple("m", "8", "30"))
-                .wants(part("a", "30", "8"))
-                .plan(cut(0, section("0", "30", strip("8", blank(0, "0")))));
+        Plan plan = planned(
+                bench().stack(maple("m", "8", "30")).parts(part("a", "30", "8")),
+                cut(0, section("0", "30", strip("8", blank(0, "0")))));
 
         assertThat(plan.cautions())
                 .extracting(Caution::text)
@@ -44,22 +45,23 @@ public class CautionsTest {
 
     @Test
     void nothing_to_cut_needs_no_caution() {
-        assertThat(new Shop()
-                        .stack(maple("m", "8", "30"))
-                        .wants(part("a", "30", "8"))
-                        .plan()
+        assertThat(planned(bench().stack(maple("m", "8", "30")).parts(part("a", "30", "8")))
                         .cautions())
                 .isEmpty();
     }
 
     @Test
     void a_push_stick_is_for_under_six_inches_and_a_push_block_for_under_two() {
-        Plan plan = new Shop()
-                .tries(1)
-                .stack(maple("m", "18", "30"))
-                .rack(offcut("k", "7", "12"))
-                .wants(part("a", "30", "6"), part("b", "30", "5.8"), part("c", "30", "2"), part("d", "30", "1.8"))
-                .plan(cut(
+        Plan plan = planned(
+                bench().tries(1)
+                        .stack(maple("m", "18", "30"))
+                        .rack(offcut("k", "7", "12"))
+                        .parts(
+                                part("a", "30", "6"),
+                                part("b", "30", "5.8"),
+                                part("c", "30", "2"),
+                                part("d", "30", "1.8")),
+                cut(
                         0,
                         section(
                                 "0",
@@ -77,11 +79,11 @@ public class CautionsTest {
 
     @Test
     void in_millimeters_the_limits_are_those_of_sources_in_millimeters() {
-        Plan plan = new Shop()
-                .units(Unit.MILLIMETER)
-                .stack(maple("m", "5.95", "30")) // 151 mm
-                .wants(part("a", "30", "5.95"))
-                .plan(cut(0, section("0", "30", strip("5.95", blank(0, "0")))));
+        Plan plan = planned(
+                bench().units(Unit.MILLIMETER)
+                        .stack(maple("m", "5.95", "30")) // 151 mm
+                        .parts(part("a", "30", "5.95")),
+                cut(0, section("0", "30", strip("5.95", blank(0, "0")))));
 
         assertThat(plan.cautions()).extracting(Caution::text).noneMatch(text -> text.startsWith("Fence"));
         assertThat(plan.cautions()).extracting(Caution::text).anyMatch(text -> text.contains("hands 150 mm from"));
@@ -89,10 +91,9 @@ public class CautionsTest {
 
     @Test
     void long_pieces_want_support_and_short_ones_a_block() {
-        Plan plan = new Shop()
-                .stack(maple("m", "8", "49"))
-                .wants(part("a", "37", "8"), part("b", "11", "8"))
-                .plan(cut(
+        Plan plan = planned(
+                bench().stack(maple("m", "8", "49")).parts(part("a", "37", "8"), part("b", "11", "8")),
+                cut(
                         0,
                         section("0", "37", strip("8", blank(0, "0"))),
                         section("38", "49", Edge.LEFT, "0", strip("8", blank(1, "38")))));
@@ -108,10 +109,10 @@ public class CautionsTest {
 
     @Test
     void an_edge_that_is_not_straight_does_not_ride_the_fence_bare() {
-        Plan plan = new Shop()
-                .stack(maple("m", "8", "30").edges(0, in("0.25"), Length.ZERO))
-                .wants(part("a", "30", "7"))
-                .plan(cut(0, section("0", "30", Edge.LEFT, "0.25", strip("7", blank(0, "0")))));
+        Plan plan = planned(
+                bench().stack(maple("m", "8", "30").edges(0, in("0.25"), Length.ZERO))
+                        .parts(part("a", "30", "7")),
+                cut(0, section("0", "30", Edge.LEFT, "0.25", strip("7", blank(0, "0")))));
 
         assertThat(steps(
                         plan,
@@ -122,10 +123,9 @@ public class CautionsTest {
 
     @Test
     void a_short_section_is_short_for_the_planer() {
-        Plan plan = new Shop()
-                .stack(maple("m", "8", "30").rough(in("1.25"), in("1")))
-                .wants(part("a", "11", "8"))
-                .plan(cut(0, section("0", "11", strip("8", blank(0, "0")))));
+        Plan plan = planned(
+                bench().stack(maple("m", "8", "30").rough(in("1.25"), in("1"))).parts(part("a", "11", "8")),
+                cut(0, section("0", "11", strip("8", blank(0, "0")))));
 
         assertThat(steps(
                         plan,
@@ -142,11 +142,9 @@ public class CautionsTest {
                 Optional.empty(),
                 Optional.of(in("1")),
                 Optional.of(in("4")));
-        Plan plan = new Shop()
-                .saw(saw)
-                .stack(maple("m", "8", "30"))
-                .wants(part("a", "20", "7"), part("b", "3", "0.75"))
-                .plan(cut(0, section("0", "30", strip("7", blank(0, "0")), strip("0.75", blank(1, "0")))));
+        Plan plan = planned(
+                bench().saw(saw).stack(maple("m", "8", "30")).parts(part("a", "20", "7"), part("b", "3", "0.75")),
+                cut(0, section("0", "30", strip("7", blank(0, "0")), strip("0.75", blank(1, "0")))));
 
         assertThat(steps(plan, "A strip narrower than the saw's limit of 1 in, as its part is"))
                 .containsExactly(3);
@@ -160,11 +158,9 @@ public class CautionsTest {
     void a_part_longer_than_any_rip_is_made_from_no_board() {
         Saw saw = new Saw(
                 in("0.125"), in("0.125"), Optional.of(in("40")), Optional.empty(), Optional.empty(), Optional.empty());
-        Plan plan = new Shop()
-                .saw(saw)
+        Plan plan = planned(bench().saw(saw)
                 .stack(maple("m", "8", "60"))
-                .wants(part("post", "50", "4").sneakUp(in("0.125")))
-                .plan();
+                .parts(part("post", "50", "4").sneakUp(in("0.125"))));
 
         assertThat(plan.cautions())
                 .extracting(Caution::text)

@@ -1,10 +1,12 @@
 package ripwright.internal.sequence;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static ripwright.internal.sequence.Shop.bench;
 import static ripwright.internal.sequence.Shop.blank;
 import static ripwright.internal.sequence.Shop.cut;
 import static ripwright.internal.sequence.Shop.maple;
 import static ripwright.internal.sequence.Shop.part;
+import static ripwright.internal.sequence.Shop.planned;
 import static ripwright.internal.sequence.Shop.section;
 import static ripwright.internal.sequence.Shop.strip;
 
@@ -16,6 +18,7 @@ import ripwright.measure.Money;
 import ripwright.plan.Plan;
 import ripwright.plan.Step;
 import ripwright.replay.Replay;
+import ripwright.testing.JobBuilder;
 
 public class FirstStripTest {
     private static final Layout.Strip BARE = strip("2");
@@ -62,13 +65,13 @@ public class FirstStripTest {
     }
 
     private static String checked(Layout.Section... sections) {
-        Plan plan = new Shop()
-                .stack(maple("m", "4", "81"))
-                .wants(
-                        part("hidden", "10", "2").count(9),
-                        part("show", "10", "2").face(Part.Face.SHOW).count(9),
-                        part("door", "10", "2").face(Part.Face.SHOW).together("doors"))
-                .plan(cut(0, sections));
+        Plan plan = planned(
+                bench().stack(maple("m", "4", "81"))
+                        .parts(
+                                part("hidden", "10", "2").count(9),
+                                part("show", "10", "2").face(Part.Face.SHOW).count(9),
+                                part("door", "10", "2").face(Part.Face.SHOW).together("doors")),
+                cut(0, sections));
         return plan.steps().stream()
                 .filter(step -> step.does() == Step.Does.CHECK)
                 .findFirst()
@@ -95,17 +98,15 @@ public class FirstStripTest {
                         strip(wide, blank(0, "0")),
                         strip(wide, blank(0, "0")),
                         strip(wide, blank(0, "0"))));
-        Shop shop = new Shop()
-                .stack(maple("m", "10.578125", "40")) // 10 5/64 and four kerfs
-                .wants(part("slat", "40", wide).count(5));
-        Plan plan = shop.plan(five);
+        JobBuilder shop = bench().stack(maple("m", "10.578125", "40")) // 10 5/64 and four kerfs
+                .parts(part("slat", "40", wide).count(5));
+        Plan plan = planned(shop, five);
 
         assertThat(plan.offcuts()).isEmpty();
         assertThat(plan.tally().waste()).isEqualByComparingTo("0.1389"); // the kerfs alone: 40 x 1/2 / 144
-        Shop right = new Shop()
-                .stack(maple("m", "10.5", "40")) // 10 and four kerfs
-                .wants(part("slat", "40", wide).count(5));
-        Plan refused = new Sequencer(right.job(), List.of(five), Money.ZERO).plan();
-        assertThat(Replay.faults(right.job(), refused)).isNotEmpty();
+        JobBuilder right = bench().stack(maple("m", "10.5", "40")) // 10 and four kerfs
+                .parts(part("slat", "40", wide).count(5));
+        Plan refused = new Sequencer(right.build(), List.of(five), Money.ZERO).plan();
+        assertThat(Replay.faults(right.build(), refused)).isNotEmpty();
     }
 }

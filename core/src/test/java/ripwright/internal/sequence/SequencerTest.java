@@ -2,6 +2,7 @@ package ripwright.internal.sequence;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static ripwright.internal.sequence.Shop.bench;
 import static ripwright.internal.sequence.Shop.blank;
 import static ripwright.internal.sequence.Shop.cut;
 import static ripwright.internal.sequence.Shop.in;
@@ -9,6 +10,7 @@ import static ripwright.internal.sequence.Shop.lines;
 import static ripwright.internal.sequence.Shop.maple;
 import static ripwright.internal.sequence.Shop.offcut;
 import static ripwright.internal.sequence.Shop.part;
+import static ripwright.internal.sequence.Shop.planned;
 import static ripwright.internal.sequence.Shop.section;
 import static ripwright.internal.sequence.Shop.strip;
 
@@ -24,12 +26,13 @@ import ripwright.plan.Offcut;
 import ripwright.plan.Plan;
 import ripwright.plan.Setting;
 import ripwright.stock.Board;
+import ripwright.testing.JobBuilder;
 
 /** Small plans, checked by hand. */
 public class SequencerTest {
     @Test
     void a_board_is_broken_down_ripped_widest_first_and_crosscut_longest_first() {
-        assertThat(lines(RailsAndSlats.shop().plan(RailsAndSlats.layout())))
+        assertThat(lines(planned(RailsAndSlats.shop(), RailsAndSlats.layout())))
                 .containsExactly(
                         "1 breakdown m-1 -> m-1/1, m-1/A",
                         "2 rip m-1/1 at F1 -> S1",
@@ -43,7 +46,8 @@ public class SequencerTest {
 
     @Test
     void offcuts_are_listed_as_the_rack_will_have_them() {
-        List<Offcut> offcuts = RailsAndSlats.shop().plan(RailsAndSlats.layout()).offcuts();
+        List<Offcut> offcuts =
+                planned(RailsAndSlats.shop(), RailsAndSlats.layout()).offcuts();
 
         assertThat(offcuts).extracting(Offcut::from).containsExactly("m-1", "S2");
         Board rest = offcuts.get(0).piece();
@@ -64,9 +68,9 @@ public class SequencerTest {
 
     @Test
     void ids_of_boards_are_given_to_nothing_else() {
-        Plan plan = RailsAndSlats.shop()
-                .stack(maple("m-1/1", "3", "14"), maple("m-1/A", "3", "14"))
-                .plan(RailsAndSlats.layout());
+        Plan plan = planned(
+                RailsAndSlats.shop().stack(maple("m-1/1", "3", "14"), maple("m-1/A", "3", "14")),
+                RailsAndSlats.layout());
 
         assertThat(plan.boards().get(0).sections())
                 .extracting(section -> section.id())
@@ -76,9 +80,9 @@ public class SequencerTest {
 
     @Test
     void where_boards_are_named_like_strips_strips_are_named_otherwise() {
-        Plan plan = RailsAndSlats.shop()
-                .stack(maple("s12", "3", "14"), maple("B2", "3", "14"), maple("F1", "3", "14"))
-                .plan(RailsAndSlats.layout());
+        Plan plan = planned(
+                RailsAndSlats.shop().stack(maple("s12", "3", "14"), maple("B2", "3", "14"), maple("F1", "3", "14")),
+                RailsAndSlats.layout());
 
         assertThat(lines(plan))
                 .startsWith("1 breakdown m-1 -> m-1/1, m-1/A", "2 rip m-1/1 at FENCE1 -> ST1")
@@ -87,8 +91,8 @@ public class SequencerTest {
 
     @Test
     void one_of_several_like_boards_leaves_offcuts_the_rack_may_take_in() {
-        Shop shop = new Shop().stack(maple("m#2", "2", "40")).wants(part("rail", "20", "2"));
-        Plan plan = shop.plan(cut(0, section("0", "40", strip("2", blank(0, "0")))));
+        JobBuilder shop = bench().stack(maple("m#2", "2", "40")).parts(part("rail", "20", "2"));
+        Plan plan = planned(shop, cut(0, section("0", "40", strip("2", blank(0, "0")))));
 
         assertThat(plan.offcuts()).extracting(Offcut::id).containsExactly("m.2/A");
         assertThat(plan.boards()).extracting(CutBoard::board).containsExactly("m#2");
@@ -97,8 +101,8 @@ public class SequencerTest {
     @Test
     void a_name_too_long_to_chalk_gets_a_short_mark() {
         String id = "x".repeat(300);
-        Shop shop = new Shop().stack(maple(id, "2", "40")).wants(part("rail", "20", "2"));
-        Board piece = shop.plan(cut(0, section("0", "40", strip("2", blank(0, "0")))))
+        JobBuilder shop = bench().stack(maple(id, "2", "40")).parts(part("rail", "20", "2"));
+        Board piece = planned(shop, cut(0, section("0", "40", strip("2", blank(0, "0")))))
                 .offcuts()
                 .get(0)
                 .piece();
@@ -110,8 +114,8 @@ public class SequencerTest {
 
     @Test
     void a_strip_without_blanks_that_goes_to_the_rack_is_set_aside_last() {
-        Shop shop = new Shop().stack(maple("m-1", "4.125", "40")).wants(part("rail", "20", "2"));
-        Plan plan = shop.plan(cut(0, section("0", "40", strip("2", blank(0, "0")), strip("2"))));
+        JobBuilder shop = bench().stack(maple("m-1", "4.125", "40")).parts(part("rail", "20", "2"));
+        Plan plan = planned(shop, cut(0, section("0", "40", strip("2", blank(0, "0")), strip("2"))));
 
         assertThat(lines(plan)).endsWith("5 blank S1 at stop 20 -> B1, m-1/A", "6 trim S2 -> m-1/B");
         assertThat(plan.offcuts()).extracting(Offcut::from).containsExactly("S1", "S2");
@@ -119,7 +123,7 @@ public class SequencerTest {
 
     @Test
     void parts_that_are_not_made_are_short() {
-        Plan plan = RailsAndSlats.shop().wants(part("top", "50", "12")).plan(RailsAndSlats.layout());
+        Plan plan = planned(RailsAndSlats.shop().parts(part("top", "50", "12")), RailsAndSlats.layout());
 
         assertThat(plan.status()).isEqualTo(Plan.Status.SHORT);
         assertThat(plan.shortages()).singleElement().satisfies(one -> {
@@ -130,7 +134,7 @@ public class SequencerTest {
 
     @Test
     void nothing_cut_is_a_plan_too() {
-        Plan plan = RailsAndSlats.shop().plan();
+        Plan plan = planned(RailsAndSlats.shop());
 
         assertThat(plan.status()).isEqualTo(Plan.Status.SHORT);
         assertThat(plan.steps()).isEmpty();
@@ -142,12 +146,11 @@ public class SequencerTest {
 
     @Test
     void layouts_in_any_order_give_the_same_plan() {
-        Job job = new Shop()
-                .tries(1)
+        Job job = bench().tries(1)
                 .stack(maple("a", "4", "40"), maple("b", "4", "40"))
                 .rack(offcut("k", "4", "20"))
-                .wants(part("rail", "20", "2").count(2))
-                .job();
+                .parts(part("rail", "20", "2").count(2))
+                .build();
         Layout a = cut(0, section("0", "40", strip("2", blank(0, "0"))));
         Layout b = cut(1, section("0", "40", strip("2", blank(0, "0"))));
 
@@ -158,7 +161,7 @@ public class SequencerTest {
     @Test
     void a_board_cut_twice_is_refused() {
         Sequencer twice = new Sequencer(
-                RailsAndSlats.shop().job(), List.of(RailsAndSlats.layout(), RailsAndSlats.layout()), Money.ZERO);
+                RailsAndSlats.shop().build(), List.of(RailsAndSlats.layout(), RailsAndSlats.layout()), Money.ZERO);
 
         assertThatThrownBy(twice::plan)
                 .isInstanceOf(IllegalArgumentException.class)
@@ -169,10 +172,9 @@ public class SequencerTest {
     @Test
     void k12_a_flush_rail_has_a_setting_of_its_own() {
         String flush = Unit.INCH.exact(in("0.740").plus(in("0.750")));
-        Plan plan = new Shop()
-                .stack(maple("m", "6", "40"))
-                .wants(part("stile", "40", "1.5"), part("rail", "40", flush))
-                .plan(cut(0, section("0", "40", strip("1.5", blank(0, "0")), strip("1.49", blank(1, "0")))));
+        Plan plan = planned(
+                bench().stack(maple("m", "6", "40")).parts(part("stile", "40", "1.5"), part("rail", "40", flush)),
+                cut(0, section("0", "40", strip("1.5", blank(0, "0")), strip("1.49", blank(1, "0")))));
 
         assertThat(plan.settings()).extracting(Setting::width).containsExactly(in("1.5"), in("1.49"));
     }

@@ -3,16 +3,12 @@ package ripwright.internal.sequence;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.math.BigDecimal;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
-import java.util.Optional;
 import ripwright.bill.Part;
 import ripwright.internal.geometry.Layout;
 import ripwright.job.Job;
 import ripwright.job.Keep;
-import ripwright.job.Limits;
 import ripwright.measure.Length;
 import ripwright.measure.Money;
 import ripwright.measure.Unit;
@@ -20,26 +16,25 @@ import ripwright.plan.Plan;
 import ripwright.plan.Step;
 import ripwright.replay.Replay;
 import ripwright.saw.Labor;
-import ripwright.saw.Saw;
-import ripwright.saw.TestRip;
 import ripwright.stock.Board;
 import ripwright.stock.Edge;
 import ripwright.stock.History;
-import ripwright.stock.Species;
+import ripwright.testing.JobBuilder;
 
 /**
- * A small shop to plan for: kerfs of 1/8 in, no tests, offcuts kept from 12 in by 2 in, maple and walnut at 1 a board
- * foot, half of it salvaged, work unpaid. All numbers are inches.
+ * The words that small plans are written in: boards and parts 1 in thick, layouts, and the plan that comes of them. All
+ * numbers are inches.
  */
 public final class Shop {
-    private Unit units = Unit.INCH;
-    private Saw saw = Saw.of(in("0.125"), in("0.125"));
-    private TestRip testRip = TestRip.NONE;
-    private Keep keep = new Keep(in("12"), in("2"));
-    private Optional<Labor> labor = Optional.empty();
-    private final List<Board> stack = new ArrayList<>();
-    private final List<Board> rack = new ArrayList<>();
-    private final List<Part> parts = new ArrayList<>();
+    private Shop() {}
+
+    /** A job to begin with: maple and walnut at 1 a board foot, half of it salvaged. */
+    public static JobBuilder bench() {
+        return new JobBuilder("bench")
+                .price(JobBuilder.MAPLE, BigDecimal.ONE)
+                .price("walnut", BigDecimal.ONE)
+                .offcuts(new Keep(in("12"), in("2")), new BigDecimal("0.5"));
+    }
 
     public static Length in(String inches) {
         return Length.inches(inches);
@@ -93,74 +88,17 @@ public final class Shop {
                 new BigDecimal(perHour), new BigDecimal(setting), new BigDecimal(rip), new BigDecimal(crosscut));
     }
 
-    public Shop units(Unit units) {
-        this.units = units;
-        return this;
-    }
-
-    public Shop saw(Saw saw) {
-        this.saw = saw;
-        return this;
-    }
-
-    /** So many test blanks, 12 in long, for each setting. */
-    public Shop tries(int tries) {
-        this.testRip = new TestRip(in("12"), tries);
-        return this;
-    }
-
-    public Shop keep(String length, String width) {
-        this.keep = new Keep(in(length), in(width));
-        return this;
-    }
-
-    public Shop pays(Labor labor) {
-        this.labor = Optional.of(labor);
-        return this;
-    }
-
-    public Shop stack(Board.Builder... boards) {
-        for (Board.Builder board : boards) stack.add(board.build());
-        return this;
-    }
-
-    public Shop rack(Board... offcuts) {
-        rack.addAll(List.of(offcuts));
-        return this;
-    }
-
-    public Shop wants(Part.Builder... wanted) {
-        for (Part.Builder part : wanted) parts.add(part.build());
-        return this;
-    }
-
-    public Job job() {
-        return new Job(
-                "bench",
-                units,
-                saw,
-                testRip,
-                keep,
-                Map.of(new Species("maple"), BigDecimal.ONE, new Species("walnut"), BigDecimal.ONE),
-                new BigDecimal("0.5"),
-                labor,
-                stack,
-                rack,
-                parts,
-                Limits.NONE);
-    }
-
-    /** The plan, replayed. */
-    public Plan plan(List<Layout> layouts) {
-        return plan(layouts.toArray(Layout[]::new));
+    /** The plan of those layouts, replayed. */
+    public static Plan planned(JobBuilder bench, List<Layout> layouts) {
+        Job job = bench.build();
+        Plan plan = new Sequencer(job, layouts, Money.ZERO).plan();
+        assertThat(Replay.faults(job, plan)).isEmpty();
+        return plan;
     }
 
     /** The same. */
-    public Plan plan(Layout... layouts) {
-        Job job = job();
-        Plan plan = new Sequencer(job, List.of(layouts), Money.ZERO).plan();
-        assertThat(Replay.faults(job, plan)).isEmpty();
-        return plan;
+    public static Plan planned(JobBuilder bench, Layout... layouts) {
+        return planned(bench, List.of(layouts));
     }
 
     /** A plan's steps as lines: {@code rip S1 at R1 -> S1, S2}. */

@@ -1,9 +1,11 @@
 package ripwright.internal.sequence;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static ripwright.internal.sequence.Shop.bench;
 import static ripwright.internal.sequence.Shop.blank;
 import static ripwright.internal.sequence.Shop.cut;
 import static ripwright.internal.sequence.Shop.in;
+import static ripwright.internal.sequence.Shop.labor;
 import static ripwright.internal.sequence.Shop.maple;
 import static ripwright.internal.sequence.Shop.nm;
 import static ripwright.internal.sequence.Shop.part;
@@ -21,6 +23,7 @@ import ripwright.plan.Plan;
 import ripwright.replay.Replay;
 import ripwright.stock.Board;
 import ripwright.stock.Edge;
+import ripwright.testing.JobBuilder;
 import ripwright.testing.Printed;
 import ripwright.testing.Slivers;
 
@@ -29,7 +32,7 @@ public class SliverTest {
     private static final long KERF = nm("0.125");
     private static final long RAIL = nm("20");
 
-    private record Cut(Shop shop, Layout layout) {}
+    private record Cut(JobBuilder shop, Layout layout) {}
 
     private static Layout.Section section(long from, long to, long edgeLoss, Layout.Strip... strips) {
         return new Layout.Section(from, to, Edge.LEFT, edgeLoss, List.of(strips));
@@ -39,15 +42,14 @@ public class SliverTest {
         return strip("2", blank(0, "0"));
     }
 
-    private static Shop rails(Board.Builder... boards) {
-        return new Shop().pays(Shop.labor("60", "1", "1", "1")).stack(boards).wants(part("rail", "20", "2"));
+    private static JobBuilder rails(Board.Builder... boards) {
+        return bench().labor(labor("60", "1", "1", "1")).stack(boards).parts(part("rail", "20", "2"));
     }
 
-    private static Shop twoRails(Board.Builder... boards) {
-        return new Shop()
-                .pays(Shop.labor("60", "1", "1", "1"))
+    private static JobBuilder twoRails(Board.Builder... boards) {
+        return bench().labor(labor("60", "1", "1", "1"))
                 .stack(boards)
-                .wants(part("rail", "20", "2").count(2));
+                .parts(part("rail", "20", "2").count(2));
     }
 
     /** In inches the file rounds, in millimeters it is exact. */
@@ -55,7 +57,7 @@ public class SliverTest {
         for (Unit unit : Unit.values())
             Slivers.all().forEach(sliver -> {
                 Cut cut = of.apply(sliver);
-                Job job = cut.shop().units(unit).job();
+                Job job = cut.shop().units(unit).build();
                 Plan plan = new Sequencer(job, List.of(cut.layout()), Money.ZERO).plan();
                 assertThat(Replay.faults(job, plan))
                         .as("%s nm, as planned", sliver)
@@ -169,7 +171,7 @@ public class SliverTest {
     void strips_a_little_narrower_than_others() {
         holds(sliver -> new Cut(
                 rails(long_(RAIL))
-                        .wants(ripwright.bill.Part.of("slat", in("20"), new Length(nm("2") - sliver), in("1"))),
+                        .parts(ripwright.bill.Part.of("slat", in("20"), new Length(nm("2") - sliver), in("1"))),
                 cut(
                         0,
                         section(

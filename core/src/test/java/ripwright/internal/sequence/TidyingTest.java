@@ -1,11 +1,13 @@
 package ripwright.internal.sequence;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static ripwright.internal.sequence.Shop.bench;
 import static ripwright.internal.sequence.Shop.blank;
 import static ripwright.internal.sequence.Shop.cut;
 import static ripwright.internal.sequence.Shop.in;
 import static ripwright.internal.sequence.Shop.maple;
 import static ripwright.internal.sequence.Shop.part;
+import static ripwright.internal.sequence.Shop.planned;
 import static ripwright.internal.sequence.Shop.section;
 import static ripwright.internal.sequence.Shop.strip;
 
@@ -23,6 +25,7 @@ import ripwright.plan.Plan;
 import ripwright.plan.Step;
 import ripwright.replay.Replay;
 import ripwright.stock.Defect;
+import ripwright.testing.JobBuilder;
 import ripwright.testing.RandomJobs;
 import ripwright.testing.Seeds;
 
@@ -33,25 +36,25 @@ public class TidyingTest {
 
     @Test
     void free_wood_comes_to_lie_beside_the_fitted_blank() {
-        Shop shop = new Shop().stack(maple("m", "2", "40")).wants(RAIL, SLAT);
+        JobBuilder shop = bench().stack(maple("m", "2", "40")).parts(RAIL, SLAT);
         Layout layout = cut(0, section("0", "40", strip("2", blank(0, "0"), blank(1, "10.125"))));
 
-        assertThat(spares(shop.plan(layout))).containsExactly(Length.ZERO);
-        assertThat(spares(shop.plan(tidied(shop, layout)))).containsExactly(in("9.875"));
+        assertThat(spares(planned(shop, layout))).containsExactly(Length.ZERO);
+        assertThat(spares(planned(shop, tidied(shop, layout)))).containsExactly(in("9.875"));
     }
 
     @Test
     void two_fitted_blanks_share_what_would_be_waste() {
-        Shop shop = new Shop().stack(maple("m", "2", "40")).wants(RAIL);
+        JobBuilder shop = bench().stack(maple("m", "2", "40")).parts(RAIL);
         Layout layout = cut(0, section("0", "40", strip("2", blank(0, "0"), blank(0, "10.125"), blank(0, "20.25"))));
 
-        assertThat(spares(shop.plan(layout))).containsExactly(Length.ZERO, Length.ZERO, in("9.75"));
-        assertThat(spares(shop.plan(tidied(shop, layout)))).containsExactly(Length.ZERO, in("9.75"), in("9.75"));
+        assertThat(spares(planned(shop, layout))).containsExactly(Length.ZERO, Length.ZERO, in("9.75"));
+        assertThat(spares(planned(shop, tidied(shop, layout)))).containsExactly(Length.ZERO, in("9.75"), in("9.75"));
     }
 
     @Test
     void an_offcut_is_not_cut_short_for_that() {
-        Shop shop = new Shop().stack(maple("m", "2", "40")).wants(RAIL);
+        JobBuilder shop = bench().stack(maple("m", "2", "40")).parts(RAIL);
         Layout layout = cut(0, section("0", "40", strip("2", blank(0, "0"), blank(0, "10.125"))));
 
         assertThat(tidied(shop, layout)).containsExactly(layout);
@@ -60,7 +63,7 @@ public class TidyingTest {
     @Test
     void a_fitted_blank_moves_to_the_strip_that_has_wood_to_spare() {
         Part.Builder stub = part("stub", "9", "2").count(9);
-        Shop shop = new Shop().stack(maple("m", "4.125", "30.125")).wants(RAIL, SLAT, stub);
+        JobBuilder shop = bench().stack(maple("m", "4.125", "30.125")).parts(RAIL, SLAT, stub);
         Layout layout = cut(
                 0,
                 section(
@@ -69,14 +72,14 @@ public class TidyingTest {
                         strip("2", blank(1, "0"), blank(0, "20.125")),
                         strip("2", blank(2, "0"), blank(2, "9.125"))));
 
-        assertThat(spares(shop.plan(layout))).containsExactly(Length.ZERO);
-        assertThat(spares(shop.plan(tidied(shop, layout)))).containsExactly(in("11"));
+        assertThat(spares(planned(shop, layout))).containsExactly(Length.ZERO);
+        assertThat(spares(planned(shop, tidied(shop, layout)))).containsExactly(in("11"));
     }
 
     @Test
     void blanks_of_one_group_come_side_by_side() {
         Part.Builder door = part("door", "20", "2").count(2).together("doors");
-        Shop shop = new Shop().stack(maple("m", "6.25", "40.125")).wants(door, SLAT);
+        JobBuilder shop = bench().stack(maple("m", "6.25", "40.125")).parts(door, SLAT);
         Layout layout = cut(
                 0,
                 section(
@@ -95,9 +98,9 @@ public class TidyingTest {
     void hidden_parts_go_into_wood_with_defects() {
         Defect knot = new Defect(in("0"), in("1"), in("3"), in("4"), "knot", Defect.Blocks.SHOW);
         Part.Builder front = part("front", "20", "2").count(2).face(Part.Face.SHOW);
-        Shop shop = new Shop()
-                .stack(maple("clear", "4", "20"), maple("knotty", "4", "20").defects(List.of(knot)))
-                .wants(front, SLAT);
+        JobBuilder shop = bench().stack(
+                        maple("clear", "4", "20"), maple("knotty", "4", "20").defects(List.of(knot)))
+                .parts(front, SLAT);
 
         assertThat(tidied(
                         shop,
@@ -110,12 +113,12 @@ public class TidyingTest {
 
     @Test
     void what_is_left_becomes_one_long_piece() {
-        Shop shop = new Shop().stack(maple("m", "4.125", "31.25")).wants(LATH, SLAT);
+        JobBuilder shop = bench().stack(maple("m", "4.125", "31.25")).parts(LATH, SLAT);
         Layout layout =
                 cut(0, section("0", "31.25", strip("2", blank(1, "0")), strip("2", blank(0, "0"), blank(0, "11.125"))));
 
-        assertThat(shop.plan(layout).offcuts()).isEmpty();
-        Plan plan = shop.plan(tidied(shop, layout));
+        assertThat(planned(shop, layout).offcuts()).isEmpty();
+        Plan plan = planned(shop, tidied(shop, layout));
         assertThat(plan.offcuts()).hasSize(1);
         assertThat(plan.offcuts().get(0).piece().length()).isEqualTo(in("20.125"));
     }
@@ -134,8 +137,8 @@ public class TidyingTest {
         });
     }
 
-    private static List<Layout> tidied(Shop shop, Layout... layouts) {
-        return new Tidying(shop.job(), List.of(layouts)).layouts();
+    private static List<Layout> tidied(JobBuilder shop, Layout... layouts) {
+        return new Tidying(shop.build(), List.of(layouts)).layouts();
     }
 
     private static List<Length> spares(Plan plan) {

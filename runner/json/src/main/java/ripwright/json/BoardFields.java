@@ -33,17 +33,15 @@ final class BoardFields extends ObjectKind<BoardFields.Entry> {
 
     @Override
     public String expected() {
-        return "an object with id, species, thickness, width, length and straightEdges";
+        return WoodFields.EXPECTED;
     }
 
     @Override
     protected Entry read(Fields fields) {
-        String id = fields.required("id", Names.id());
+        String id = WoodFields.id(fields, ids);
         int count = fields.optional("count", Kinds.wholeInt(1, MOST_COPIES), 1);
-        boolean ripped = fields.optional("ripped", Kinds.flag(), false);
-        if (fields.good("id")) fields.value("id").ifPresent(value -> ids.check(value, id));
         if (fields.good("id") && count > 1) checkCopies(fields, id, count);
-        Board board = wood.read(fields, id, ripped);
+        Board board = wood.read(fields, id);
         return new Entry(fields, board, fields.good("count") ? count : 1);
     }
 

@@ -22,12 +22,12 @@ public record Book(Unit units, List<Booked> booked) {
         booked = List.copyOf(booked);
     }
 
-    /** The entry of the plan with that digest. */
+    /** The first entry of the plan with that digest. */
     public Optional<Booked> of(String plan) {
         return booked.stream().filter(entry -> entry.plan().equals(plan)).findFirst();
     }
 
-    /** With one plan more. */
+    /** With one plan more, the last. */
     public Book with(Booked entry) {
         List<Booked> more = new ArrayList<>(booked);
         more.add(entry);

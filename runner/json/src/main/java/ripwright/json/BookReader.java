@@ -13,14 +13,18 @@ import ripwright.json.tree.WrongInputException;
 import ripwright.settle.Settlement;
 import ripwright.stock.Board;
 
-/** Reads books. */
+/** Reads books: the plans booked against a rack. Keeps no state; safe on any thread. */
 public final class BookReader {
     private static final Kind<String> DIGEST = Names.of("digest");
     private static final Kind<String> TEXT = Kinds.of("text", "", value -> value.text());
 
     private BookReader() {}
 
-    /** The book of that file; all that is wrong with it comes as one exception. */
+    /**
+     * The book of that file.
+     *
+     * @throws WrongInputException with all that is wrong with it
+     */
     public static Book read(Path file) throws WrongInputException {
         Problems problems = new Problems();
         Kind<Book> kind = ObjectKind.of("an object with format, units and booked", BookReader::book);
@@ -39,9 +43,8 @@ public final class BookReader {
 
     private static Booked booked(Fields fields, Lengths lengths) {
         WoodFields wood = new WoodFields(lengths);
-        Kind<Board> board = ObjectKind.of(
-                "a board as in a stack",
-                cut -> wood.read(cut, cut.required("id", Names.of("id")), cut.optional("ripped", Kinds.flag(), false)));
+        Kind<Board> board =
+                ObjectKind.of("a board as in a stack", cut -> wood.read(cut, cut.required("id", Names.of("id"))));
         OffcutFields offcut = new OffcutFields(lengths, new Distinct("id"));
         Kind<Settlement.Taken> taken = ObjectKind.of(
                 "an offcut with its place",

@@ -4,7 +4,7 @@ import ripwright.json.tree.JsonOut;
 import ripwright.plan.Cost;
 import ripwright.plan.Tally;
 
-/** Writes what a plan costs and what becomes of its wood, as every file has it. */
+/** Writes what a plan costs and what becomes of its wood, as every file has it: money to the cent, board feet to four decimals. */
 public final class FiguresOut {
     private final JsonOut json;
 

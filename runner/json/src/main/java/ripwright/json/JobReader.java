@@ -12,16 +12,24 @@ import ripwright.json.tree.Problems;
 import ripwright.json.tree.Value;
 import ripwright.json.tree.WrongInputException;
 
-/** Reads job files, with the rack files they name. */
+/** Reads job files, with the rack files they name. Keeps no state; safe on any thread. */
 public final class JobReader {
     private JobReader() {}
 
-    /** The job of that file; all that is wrong with it and with its rack file comes as one exception. */
+    /**
+     * The job of that file. The path of a rack file is taken from the folder that the file is in.
+     *
+     * @throws WrongInputException with all that is wrong with it and with its rack file
+     */
     public static Job read(Path file) throws WrongInputException {
         return read(file, Spreadsheets.NONE);
     }
 
-    /** The same, its stack or its bill from a spreadsheet; all that is wrong with that comes in the same exception. */
+    /**
+     * The same, its stack or its bill from a spreadsheet.
+     *
+     * @throws WrongInputException with all that is wrong with it, with its rack file and with the spreadsheets
+     */
     public static Job read(Path file, Spreadsheets spreadsheets) throws WrongInputException {
         Problems problems = new Problems();
         JobFields fields = new JobFields(RackHome.of(file), spreadsheets, problems);
@@ -29,8 +37,11 @@ public final class JobReader {
     }
 
     /**
-     * The same from a stream, which messages call {@code name}. A rack file is looked for from {@code folder} and read only
-     * there and below, links followed.
+     * The same from a stream, which messages call {@code name}; it is read to its end, and the caller closes it. A rack file
+     * is looked for from {@code folder} and read only there and below, links followed.
+     *
+     * @throws WrongInputException with all that is wrong with it and with its rack file
+     * @throws IOException when the stream throws it
      */
     public static Job read(InputStream in, String name, Path folder) throws WrongInputException, IOException {
         Problems problems = new Problems();

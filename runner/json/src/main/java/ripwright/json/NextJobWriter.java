@@ -8,7 +8,7 @@ import ripwright.stock.Board;
 
 /**
  * Writes what a job leaves for the next one: a job file with the same saws, rules and prices, the boards that are left and
- * the rack. Only its parts are missing, and a better name.
+ * the rack. Only its parts are missing, and a better name. Keeps no state; safe on any thread.
  */
 public final class NextJobWriter {
     private NextJobWriter() {}

@@ -2,7 +2,6 @@ package ripwright.json;
 
 import java.util.Optional;
 import ripwright.json.tree.Fields;
-import ripwright.json.tree.Kinds;
 import ripwright.json.tree.ObjectKind;
 import ripwright.stock.Board;
 import ripwright.stock.History;
@@ -19,18 +18,16 @@ final class OffcutFields extends ObjectKind<Board> {
 
     @Override
     public String expected() {
-        return "an object with id, species, thickness, width, length and straightEdges";
+        return WoodFields.EXPECTED;
     }
 
     @Override
     protected Board read(Fields fields) {
-        String id = fields.required("id", Names.id());
+        String id = WoodFields.id(fields, ids);
         Optional<String> mark = fields.optional("mark", Names.of("mark"));
         Optional<String> since = fields.optional("since", Names.of("date since when"));
         History from = fields.optional("cameFrom", new CameFromFields(), History.UNKNOWN);
-        boolean ripped = fields.optional("ripped", Kinds.flag(), false);
-        if (fields.good("id")) fields.value("id").ifPresent(value -> ids.check(value, id));
-        return wood.read(fields, id, ripped).toBuilder()
+        return wood.read(fields, id).toBuilder()
                 .onRack(new History(mark, since, from.job(), from.board()))
                 .build();
     }

@@ -10,17 +10,29 @@ import ripwright.json.tree.Value;
 import ripwright.json.tree.WrongInputException;
 import ripwright.plan.Plan;
 
-/** Reads plan files. What {@link PlanWriter} wrote comes back, lengths as exact as six decimals are. */
+/**
+ * Reads plan files. What {@link PlanWriter} wrote comes back, lengths as exact as six decimals are. Keeps no state; safe on any
+ * thread.
+ */
 public final class PlanReader {
     private PlanReader() {}
 
-    /** The plan of that file; all that is wrong with its form comes as one exception. Whether it is right is for replay. */
+    /**
+     * The plan of that file. Whether it is right is for replay.
+     *
+     * @throws WrongInputException with all that is wrong with its form
+     */
     public static Plan read(Path file) throws WrongInputException {
         Problems problems = new Problems();
         return plan(new JsonFile(problems).value(file), problems);
     }
 
-    /** The same from a stream, which messages call {@code name}; the caller closes it. */
+    /**
+     * The same from a stream, which messages call {@code name}; it is read to its end, and the caller closes it.
+     *
+     * @throws WrongInputException with all that is wrong with its form
+     * @throws IOException when the stream throws it
+     */
     public static Plan read(InputStream in, String name) throws WrongInputException, IOException {
         Problems problems = new Problems();
         return plan(new JsonFile(problems).value(name, in), problems);

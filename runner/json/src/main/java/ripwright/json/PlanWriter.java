@@ -16,7 +16,9 @@ import ripwright.plan.Tally;
 import ripwright.plan.TestBlank;
 import ripwright.stock.Species;
 
-/** Writes plan files: the same bytes for the same plan. */
+/**
+ * Writes plan files: the same bytes for the same plan, its lengths as numbers of its units with up to six decimals, halves up.
+ */
 public final class PlanWriter {
     private final Plan plan;
     private final JsonOut json;

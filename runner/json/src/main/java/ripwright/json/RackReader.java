@@ -9,17 +9,26 @@ import ripwright.json.tree.Problems;
 import ripwright.json.tree.Value;
 import ripwright.json.tree.WrongInputException;
 
-/** Reads rack files. */
+/** Reads rack files. Keeps no state; safe on any thread. */
 public final class RackReader {
     private RackReader() {}
 
-    /** The rack of that file; all that is wrong with it comes as one exception. */
+    /**
+     * The rack of that file.
+     *
+     * @throws WrongInputException with all that is wrong with it
+     */
     public static Rack read(Path file) throws WrongInputException {
         Problems problems = new Problems();
         return rack(new JsonFile(problems).value(file), problems);
     }
 
-    /** The same from a stream, which messages call {@code name}; the caller closes it. */
+    /**
+     * The same from a stream, which messages call {@code name}; it is read to its end, and the caller closes it.
+     *
+     * @throws WrongInputException with all that is wrong with it
+     * @throws IOException when the stream throws it
+     */
     public static Rack read(InputStream in, String name) throws WrongInputException, IOException {
         Problems problems = new Problems();
         return rack(new JsonFile(problems).value(name, in), problems);

@@ -2,7 +2,10 @@ package ripwright.json;
 
 import ripwright.json.tree.JsonOut;
 
-/** Writes rack files: the same bytes for the same rack, and exactly the rack that is read back. */
+/**
+ * Writes rack files: the same bytes for the same rack, and exactly the rack that is read back; where an offcut came from is
+ * written only if both its job and its board are known. Keeps no state; safe on any thread.
+ */
 public final class RackWriter {
     private RackWriter() {}
 

@@ -18,7 +18,7 @@ import ripwright.json.tree.WrongInputException;
 import ripwright.measure.Unit;
 import ripwright.resume.Report;
 
-/** A report as it was read, and where in its file everything stands. */
+/** A report as it was read, and where in its file everything stands. For one thread. */
 public final class ReportFile {
     private static final Pattern DONE = Pattern.compile("done\\[(\\d+)]");
     private static final Pattern CHANGE = Pattern.compile("changes\\[(\\d+)]\\.(\\w+)(?:\\.(\\w+))?");
@@ -34,13 +34,23 @@ public final class ReportFile {
         this.report = report;
     }
 
-    /** The report of that file, its plain numbers in those units; all that is wrong with its form comes as one exception. */
+    /**
+     * The report of that file, its plain numbers in those units. Whether it agrees with a plan is for {@link
+     * ripwright.resume.Resume}.
+     *
+     * @throws WrongInputException with all that is wrong with its form
+     */
     public static ReportFile read(Path file, Unit units) throws WrongInputException {
         Problems problems = new Problems();
         return read(new JsonFile(problems).value(file), problems, units);
     }
 
-    /** The same from a stream, which messages call {@code name}; the caller closes it. */
+    /**
+     * The same from a stream, which messages call {@code name}; it is read to its end, and the caller closes it.
+     *
+     * @throws WrongInputException with all that is wrong with its form
+     * @throws IOException when the stream throws it
+     */
     public static ReportFile read(InputStream in, String name, Unit units) throws WrongInputException, IOException {
         Problems problems = new Problems();
         return read(new JsonFile(problems).value(name, in), problems, units);
@@ -58,7 +68,11 @@ public final class ReportFile {
         return report;
     }
 
-    /** Throws those problems, each with the place where it stands. */
+    /**
+     * Throws those problems, as a {@link ripwright.resume.WrongReportException} has them, each with the place where it stands.
+     *
+     * @throws WrongInputException with all of them, unless there are none
+     */
     public void refuse(List<Problem> found) throws WrongInputException {
         found.forEach(this::note);
         problems.throwIfAny();

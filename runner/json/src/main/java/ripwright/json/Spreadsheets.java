@@ -9,7 +9,7 @@ import java.util.function.Consumer;
  *
  * @param stack the boards on hand
  * @param bill the parts
- * @param remarks is told which of their columns are not used
+ * @param remarks is told which of their columns are not used, a sentence each, on the thread that reads
  */
 public record Spreadsheets(Optional<Path> stack, Optional<Path> bill, Consumer<String> remarks) {
     /** None at all. */

@@ -13,6 +13,9 @@ import ripwright.stock.Species;
 
 /** What boards of a stack, offcuts of a rack and offcuts of a plan have in common. */
 final class WoodFields {
+    /** What an entry of a stack or a rack must be. */
+    static final String EXPECTED = "an object with id, species, thickness, width, length and straightEdges";
+
     private static final int MOST_DEFECTS = 1_000;
 
     private final Lengths lengths;
@@ -24,6 +27,13 @@ final class WoodFields {
 
     WoodFields(Lengths lengths) {
         this.lengths = lengths;
+    }
+
+    /** The id of an entry, noted when it was met before. */
+    static String id(Fields fields, Distinct ids) {
+        String id = fields.required("id", Names.id());
+        if (fields.good("id")) fields.value("id").ifPresent(value -> ids.check(value, id));
+        return id;
     }
 
     /** A board under that id and without a history; a stand-in when something is wrong with it. */
@@ -66,6 +76,11 @@ final class WoodFields {
                     return board.build();
                 },
                 () -> standIn(fields, species, price));
+    }
+
+    /** The same, ripped already where the entry says so. */
+    Board read(Fields fields, String id) {
+        return read(fields, id, fields.optional("ripped", Kinds.flag(), false));
     }
 
     private void checkMilling(Fields fields, Length thickness, Length millsTo) {

@@ -5,7 +5,10 @@ import java.util.Map;
 import ripwright.json.tree.Column;
 import ripwright.json.tree.Column.Holds;
 
-/** The columns of a stack and of a cutting bill, each by the names shops give it; the fields are those of a job file. */
+/**
+ * The columns of a stack and of a cutting bill, each by the names shops give it; the fields are those of a job file. Immutable,
+ * safe on any thread.
+ */
 public final class Columns {
     private static final Map<String, String> FACES = Map.ofEntries(
             Map.entry("shows", "show"),

@@ -14,7 +14,7 @@ import java.util.function.Consumer;
 
 /**
  * Writes one table for spreadsheets, always the same bytes for the same values: UTF-8 with a byte-order mark, by which they
- * know it, and lines that end as RFC 4180 has them.
+ * know it, and lines that end as RFC 4180 has them. For the thread that called {@link #bytes}, until that returns.
  */
 public final class CsvOut {
     /** How a table is written down. */
@@ -62,7 +62,7 @@ public final class CsvOut {
         return text.toString().getBytes(StandardCharsets.UTF_8);
     }
 
-    /** A row of texts, numbers, flags, and optional values of these. */
+    /** A row of texts, numbers, flags, and optional values of these; an absent one is a blank cell. */
     public void row(Object... cells) {
         try {
             csv.writeStartArray();

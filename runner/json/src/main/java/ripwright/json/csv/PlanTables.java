@@ -25,7 +25,10 @@ import ripwright.stock.Defect;
 import ripwright.stock.History;
 import ripwright.stock.Species;
 
-/** A plan's lists as tables for spreadsheets. Lengths are numbers of the job's unit, as in a plan's file. */
+/**
+ * A plan's lists as tables for spreadsheets. Lengths are numbers of the job's unit, as in a plan's file. It never changes once
+ * made; safe on any thread.
+ */
 public final class PlanTables {
     private final Plan plan;
     private final Map<String, Board> boards;

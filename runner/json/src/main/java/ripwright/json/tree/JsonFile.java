@@ -25,12 +25,17 @@ public final class JsonFile {
         return TextFile.hindranceOfPlain(file);
     }
 
-    /** The one value of that file; empty when it has none that can be read. */
+    /** The one value of that file; empty when it has none that can be read, which goes to the problems, as no file does. */
     public Optional<Value> value(Path file) {
         return text().source(file).flatMap(this::value);
     }
 
-    /** The one value of that stream, called {@code name}; empty when it has none that can be read. */
+    /**
+     * The one value of that stream, called {@code name}, which is read to its end and left open; empty when it has none that
+     * can be read, which goes to the problems.
+     *
+     * @throws IOException when the stream throws it
+     */
     public Optional<Value> value(String name, InputStream in) throws IOException {
         return text().source(name, in).flatMap(this::value);
     }

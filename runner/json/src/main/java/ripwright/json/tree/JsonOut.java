@@ -13,7 +13,10 @@ import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.function.Consumer;
 
-/** Writes one JSON object, always the same bytes for the same values. */
+/**
+ * Writes one JSON object, always the same bytes for the same values. For the thread that called {@link #bytes} or {@link #line},
+ * until that returns.
+ */
 public final class JsonOut {
     private final JsonGenerator json;
     private final JsonLayout layout;

@@ -65,15 +65,14 @@ public final class Kinds {
 
     /** A number, exactly as it is written, from {@code least} to {@code most}. */
     public static Kind<BigDecimal> number(String expected, BigDecimal least, BigDecimal most) {
-        return of(
-                expected,
-                least,
-                value -> value.number().map(digits -> {
-                    BigDecimal number = new NumberText(digits).exact();
-                    if (number.compareTo(least) < 0 || number.compareTo(most) > 0)
-                        throw new IllegalArgumentException(digits + "; it must be " + expected + ".");
-                    return number;
-                }));
+        return of(expected, least, value -> value.number().map(digits -> number(digits, expected, least, most)));
+    }
+
+    private static BigDecimal number(String digits, String expected, BigDecimal least, BigDecimal most) {
+        BigDecimal number = new NumberText(digits).exact();
+        if (number.compareTo(least) < 0 || number.compareTo(most) > 0)
+            throw new IllegalArgumentException(digits + "; it must be " + expected + ".");
+        return number;
     }
 
     /** A list, each of its values of one kind. */

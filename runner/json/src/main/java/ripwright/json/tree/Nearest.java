@@ -19,7 +19,7 @@ public final class Nearest {
     private final String best;
     private final int distance;
 
-    /** Of {@code known}, which are one at least. */
+    /** Of {@code known}, which are one at least, as the first of those that are equally near. */
     public Nearest(String word, Collection<String> known) {
         this.word = word;
         String best = "";

@@ -17,7 +17,11 @@ public final class NumberText {
         this.digits = digits;
     }
 
-    /** Exactly that; an {@link IllegalArgumentException} when it is out of all reason. */
+    /**
+     * Exactly that.
+     *
+     * @throws IllegalArgumentException when it has over 60 letters, or its exponent is beyond 40 either way
+     */
     public BigDecimal exact() {
         Matcher exponent = EXPONENT.matcher(digits);
         boolean far = exponent.find() && (exponent.group(2).length() > 2 || exponentOf(exponent.group(2)) > FARTHEST);

@@ -50,7 +50,11 @@ public final class Problems {
         return count;
     }
 
-    /** Throws all that has been noted, if anything, file by file in the order of their text. */
+    /**
+     * Throws all that has been noted, if anything, file by file in the order of their text.
+     *
+     * @throws WrongInputException with the first 1,000 of it, unless there is nothing
+     */
     public void throwIfAny() throws WrongInputException {
         if (count == 0) return;
         List<String> files = List.copyOf(counts.keySet());

@@ -28,7 +28,7 @@ public final class TableFile {
         this.remarks = remarks;
     }
 
-    /** The rows of that file; empty when it has none that can be read. */
+    /** The rows of that file; empty when it has none that can be read, which goes to the problems. */
     public Optional<Value> value(Path file) {
         String noHeads = "no column heads found; there must be a row with " + required() + ", in any order.";
         return new TextFile(problems, TablePlace.WHOLE, this::hasHeads, noHeads)

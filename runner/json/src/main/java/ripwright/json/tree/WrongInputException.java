@@ -3,7 +3,7 @@ package ripwright.json.tree;
 import java.util.List;
 import java.util.Map;
 
-/** All that is wrong with the files of one reading. */
+/** All that is wrong with the files of one reading: at least one thing. Its message is what a user reads. */
 public final class WrongInputException extends Exception {
     private static final long serialVersionUID = 1;
 
