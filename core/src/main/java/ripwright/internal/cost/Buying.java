@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.function.ToLongFunction;
-import java.util.stream.Stream;
 import ripwright.bill.Part;
 import ripwright.internal.geometry.BoardEdges;
 import ripwright.internal.geometry.Layout;
@@ -19,9 +18,9 @@ import ripwright.stock.Edge;
 import ripwright.stock.Species;
 
 /**
- * What is short and what to buy for it. The smallest board that would do is the blank and what an ordinary board here
- * loses at its ends and edges: the median of the stack's boards of that wood, else of that thickness, else of all. The
- * amount is the missing blanks with a kerf each way and {@link WasteAllowance#ORDINARY} on top, counted as wood is sold,
+ * What is short and what to buy for it. The smallest board that would do is the blank and what boards here lose at their ends
+ * and edges at most, or what is left over at an end where that is more: the stack's boards of that wood, else all of that
+ * thickness, else all. The amount is the missing blanks with a kerf each way and {@link WasteAllowance#ORDINARY} on top, counted as wood is sold,
  * and never less than one such board.
  */
 public final class Buying {
@@ -45,11 +44,10 @@ public final class Buying {
     private Shortage.Buy buy(Part part, int missing) {
         List<Board> alike = alike(part);
         Length section = part.blankLength().max(job.saw().shortestRip().orElse(Length.ZERO));
-        long ends = median(
-                alike,
-                board -> board.endTrim().near().nanometers()
-                        + board.endTrim().far().nanometers());
-        long edges = median(alike, board -> edgeLosses(board, section));
+        long over = job.breakdown().over().nanometers();
+        long ends = Math.max(over, most(alike, board -> board.endTrim().near().nanometers()))
+                + Math.max(over, most(alike, board -> board.endTrim().far().nanometers()));
+        long edges = most(alike, board -> edgeLosses(board, section));
         Length shortest = section.plus(new Length(ends));
         Length narrowest = part.blankWidth().plus(new Length(edges));
         Area blanks = Area.of(
@@ -68,18 +66,19 @@ public final class Buying {
                 narrowest);
     }
 
-    /** The boards whose losses are ordinary for that part's wood. */
+    /** The boards whose losses count for that part's wood. */
     private List<Board> alike(Part part) {
-        List<Board> boards = Stream.concat(job.stack().stream(), job.rack().stream())
-                .filter(board -> !board.ripped())
+        List<Board> wood = job.stack().stream()
+                .filter(board -> isOf(part, board) && part.takes(board.species()))
                 .toList();
-        List<Board> thick = boards.stream()
-                .filter(board -> board.millsTo().equals(part.thickness()))
-                .toList();
-        List<Board> wood =
-                thick.stream().filter(board -> part.takes(board.species())).toList();
         if (!wood.isEmpty()) return wood;
-        return thick.isEmpty() ? boards : thick;
+        List<Board> thick =
+                job.boards().stream().filter(board -> isOf(part, board)).toList();
+        return thick.isEmpty() ? job.boards() : thick;
+    }
+
+    private static boolean isOf(Part part, Board board) {
+        return !board.testOnly() && board.millsTo().equals(part.thickness());
     }
 
     /** What the left edge and the other lose in a section of that length, or of the whole board when it is shorter. */
@@ -91,8 +90,7 @@ public final class Buying {
         return left + (edges.straight(Edge.RIGHT) ? 0 : board.edgeLoss().nanometers());
     }
 
-    private static long median(List<Board> boards, ToLongFunction<Board> loss) {
-        long[] losses = boards.stream().mapToLong(loss).sorted().toArray();
-        return losses.length == 0 ? 0 : losses[losses.length / 2];
+    private static long most(List<Board> boards, ToLongFunction<Board> loss) {
+        return boards.stream().mapToLong(loss).max().orElse(0);
     }
 }

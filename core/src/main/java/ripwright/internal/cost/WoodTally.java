@@ -11,7 +11,7 @@ import ripwright.plan.Offcut;
 import ripwright.plan.Tally;
 import ripwright.stock.Board;
 
-/** Where the wood goes: board feet by true thickness. */
+/** Where the wood goes: board feet by true thickness; waste is the rest of what is printed. */
 public final class WoodTally {
     private WoodTally() {}
 
@@ -30,7 +30,7 @@ public final class WoodTally {
                 wood.rounded(),
                 parts.rounded(),
                 kept.rounded(),
-                wood.minus(parts).minus(kept).rounded(),
+                wood.rounded().subtract(parts.rounded()).subtract(kept.rounded()),
                 yieldOf(parts, wood),
                 minutes.setScale(2, RoundingMode.HALF_UP));
     }

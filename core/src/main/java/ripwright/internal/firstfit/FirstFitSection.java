@@ -1,11 +1,11 @@
 package ripwright.internal.firstfit;
 
-import java.math.BigInteger;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.OptionalLong;
 import ripwright.bill.Part;
+import ripwright.internal.geometry.BoardEdges;
 import ripwright.internal.geometry.Layout;
 import ripwright.internal.geometry.SectionEnds;
 import ripwright.job.Job;
@@ -152,15 +152,7 @@ final class FirstFitSection {
 
     /** What the edge that rides the fence must lose. */
     private long loss(Edge edge) {
-        if (straight(edge)) return 0;
-        BigInteger whole = BigInteger.valueOf(board.length().nanometers()).pow(2);
-        BigInteger crook = BigInteger.valueOf(to - from)
-                .pow(2)
-                .multiply(BigInteger.valueOf(board.crook().nanometers()))
-                .add(whole)
-                .subtract(BigInteger.ONE)
-                .divide(whole);
-        return Math.max(board.edgeLoss().nanometers(), crook.longValueExact());
+        return straight(edge) ? 0 : new BoardEdges(board).straighteningLoss(to - from);
     }
 
     private long otherLoss(Edge edge) {
@@ -168,6 +160,6 @@ final class FirstFitSection {
     }
 
     private boolean straight(Edge edge) {
-        return board.straightEdges() >= (edge == Edge.LEFT ? 1 : 2);
+        return new BoardEdges(board).straight(edge);
     }
 }
