@@ -117,7 +117,7 @@ final class CutModel {
         for (int i = 0; i < count; i++) {
             some.add(in[i][s]);
             across.addTerm(leadsIn[i][s], ticks.blanks.get(i).width() + ticks.ripKerf);
-            model.addLessOrEqual(along(i), section.length()).onlyEnforceIf(leadsIn[i][s]);
+            model.addLessOrEqual(along(i), section.span()).onlyEnforceIf(leadsIn[i][s]);
         }
         model.addBoolOr(some);
         section.holds(across.build());
@@ -134,7 +134,7 @@ final class CutModel {
     /** Follows from the rest, and helps: blanks made larger by their kerfs fit into a board made larger by them. */
     private void rooms(int b) {
         TickBoard board = ticks.boards.get(b);
-        long length = (long) board.to() - board.from() + ticks.crosscutKerf;
+        long length = (ticks.over > 0 ? board.length() : (long) board.to() - board.from()) + ticks.crosscutKerf;
         long width = (long) Math.max(board.near(), board.far()) + ticks.ripKerf;
         LinearExprBuilder area = LinearExpr.newBuilder();
         for (int s = 0; s < sections.size(); s++) if (sections.get(s).place == b) area.add(room(s));

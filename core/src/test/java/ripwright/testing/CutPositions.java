@@ -67,8 +67,8 @@ final class CutPositions {
             for (int s = 0; s < cut.sections.size(); s++) {
                 if (!spotted(s)) continue;
                 CutSection section = cut.sections.get(s);
-                model.addGreaterOrEqual(x[i], section.from).onlyEnforceIf(cut.in[i][s]);
-                model.addLessOrEqual(LinearExpr.affine(x[i], 1, length), section.to)
+                model.addGreaterOrEqual(x[i], section.spanFrom).onlyEnforceIf(cut.in[i][s]);
+                model.addLessOrEqual(LinearExpr.affine(x[i], 1, length), section.spanTo)
                         .onlyEnforceIf(cut.in[i][s]);
             }
             for (int j = i + 1; j < count; j++)

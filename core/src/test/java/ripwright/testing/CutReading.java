@@ -50,7 +50,7 @@ final class CutReading {
         List<Layout.Strip> strips = new ArrayList<>();
         for (int lead : leads) {
             if (spotted) empties(lead, strips);
-            List<Layout.Blank> blanks = spotted ? lying(lead) : packed(lead, solved.value(section.from));
+            List<Layout.Blank> blanks = spotted ? lying(lead) : packed(lead, solved.value(section.spanFrom));
             strips.add(new Layout.Strip(ticks.nanometers(ticks.blanks.get(lead).width()), blanks));
         }
         return new Layout.Section(

@@ -19,6 +19,10 @@ final class CutSection {
     final BoolVar open;
     final IntVar from;
     final IntVar to;
+    final IntVar spanFrom; // its blanks lie from here
+    final IntVar spanTo; // to here
+    final IntVar clearFrom; // it carries no raw end trim from here
+    final IntVar clearTo; // to here
     final IntVar edgeLoss; // of the reference edge; more than it must where that passes bad wood
     final Literal ridesRight; // else its left edge rides the fence
     private final Ticks ticks;
@@ -33,8 +37,10 @@ final class CutSection {
         this.board = ticks.boards.get(place);
         String name = place + " " + number;
         open = model.newBoolVar("open " + name);
-        from = model.newIntVar(board.from(), board.to(), "from " + name);
-        to = model.newIntVar(board.from(), board.to(), "to " + name);
+        int begin = ticks.over == 0 ? board.from() : 0;
+        int end = ticks.over == 0 ? board.to() : board.length();
+        from = model.newIntVar(begin, end, "from " + name);
+        to = model.newIntVar(begin, end, "to " + name);
         edgeLoss = model.newIntVar(0, widest(), "edge loss " + name);
         boolean turns = !board.board().tapered()
                 && !board.board().ripped()
@@ -46,6 +52,18 @@ final class CutSection {
             default -> model.falseLiteral();
         };
         lies(before);
+        if (ticks.over == 0) {
+            spanFrom = from;
+            spanTo = to;
+            clearFrom = from;
+            clearTo = to;
+        } else {
+            spanFrom = model.newIntVar(0, 2L * end, "span from " + name);
+            spanTo = model.newIntVar(-end, end, "span to " + name);
+            clearFrom = model.newIntVar(0, end, "clear from " + name);
+            clearTo = model.newIntVar(0, end, "clear to " + name);
+            leavesOver(before);
+        }
         if (board.board().ripped()) model.addEquality(edgeLoss, 0);
         else loses();
     }
@@ -61,22 +79,64 @@ final class CutSection {
     private void lies(@Nullable CutSection before) {
         model.addEquality(from, to).onlyEnforceIf(open.not());
         if (board.board().ripped()) {
-            model.addEquality(from, board.from());
-            model.addEquality(to, board.to()).onlyEnforceIf(open);
+            model.addEquality(from, ticks.over == 0 ? board.from() : 0);
+            model.addEquality(to, ticks.over == 0 ? board.to() : board.length()).onlyEnforceIf(open);
             return;
         }
         model.addGreaterOrEqual(length(), ticks.shortestRip).onlyEnforceIf(open);
         model.addLessOrEqual(length(), ticks.longestRip);
         if (before == null) {
-            model.addEquality(from, board.from()).onlyEnforceIf(open.not());
+            model.addEquality(from, ticks.over == 0 ? board.from() : 0).onlyEnforceIf(open.not());
             return;
         }
         model.addImplication(open, before.open);
         LinearExprBuilder next = LinearExpr.newBuilder().add(before.to).addTerm(open, ticks.crosscutKerf);
         model.addGreaterOrEqual(from, next);
         model.addEquality(from, before.to).onlyEnforceIf(open.not());
-        boolean alike = board.defects().isEmpty() && !board.board().tapered();
+        boolean alike =
+                ticks.over == 0 && board.defects().isEmpty() && !board.board().tapered();
         if (alike) model.addGreaterOrEqual(before.length(), length());
+    }
+
+    /** Its length without the raw end trim that it carries. */
+    LinearExpr clear() {
+        return LinearExpr.weightedSum(new IntVar[] {clearTo, clearFrom}, new long[] {1, -1});
+    }
+
+    LinearExpr span() {
+        return LinearExpr.weightedSum(new IntVar[] {spanTo, spanFrom}, new long[] {1, -1});
+    }
+
+    /**
+     * Each end is the board's own, or lies between the trims at a whole reading, the near one perhaps a kerf behind the section
+     * before; no blank lies in a trim nor within what is left over.
+     */
+    private void leavesOver(@Nullable CutSection before) {
+        BoolVar rawFrom = model.newBoolVar("raw from");
+        BoolVar rawTo = model.newBoolVar("raw to");
+        BoolVar behind = model.newBoolVar("a kerf behind");
+        IntVar readFrom = model.newIntVar(0, board.length(), "reading");
+        IntVar readTo = model.newIntVar(0, board.length(), "reading");
+        model.addEquality(from, 0).onlyEnforceIf(new Literal[] {open, rawFrom});
+        model.addGreaterOrEqual(from, board.from()).onlyEnforceIf(new Literal[] {open, rawFrom.not()});
+        model.addEquality(from, LinearExpr.term(readFrom, ticks.reading))
+                .onlyEnforceIf(new Literal[] {open, rawFrom.not(), behind.not()});
+        if (before == null) model.addEquality(behind, 0);
+        else
+            model.addEquality(from, LinearExpr.affine(before.to, 1, ticks.crosscutKerf))
+                    .onlyEnforceIf(new Literal[] {open, behind});
+        model.addEquality(to, board.length()).onlyEnforceIf(new Literal[] {open, rawTo});
+        model.addLessOrEqual(to, board.to()).onlyEnforceIf(new Literal[] {open, rawTo.not()});
+        model.addEquality(to, LinearExpr.term(readTo, ticks.reading)).onlyEnforceIf(new Literal[] {open, rawTo.not()});
+        model.addEquality(spanFrom, ticks.firstStart(board)).onlyEnforceIf(rawFrom);
+        model.addEquality(spanFrom, LinearExpr.affine(from, 1, ticks.over)).onlyEnforceIf(rawFrom.not());
+        model.addEquality(spanTo, ticks.lastEnd(board)).onlyEnforceIf(rawTo);
+        model.addEquality(spanTo, LinearExpr.affine(to, 1, -ticks.over)).onlyEnforceIf(rawTo.not());
+        model.addEquality(clearFrom, board.from()).onlyEnforceIf(rawFrom);
+        model.addEquality(clearFrom, from).onlyEnforceIf(rawFrom.not());
+        model.addEquality(clearTo, board.to()).onlyEnforceIf(rawTo);
+        model.addEquality(clearTo, to).onlyEnforceIf(rawTo.not());
+        model.addLessOrEqual(clearFrom, clearTo).onlyEnforceIf(open);
     }
 
     /** A reference edge that is not straight loses the larger of the edge loss and what the crook asks of the length. */

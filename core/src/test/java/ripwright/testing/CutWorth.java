@@ -99,6 +99,10 @@ final class CutWorth {
         CutSection first = sections.get(0);
         CutSection last = sections.get(sections.size() - 1);
         boolean atNearEnd = board.from() > 0 && board.to() == board.length();
+        if (ticks.over > 0) {
+            leavesOver(board, sections, cost);
+            return;
+        }
         if (!board.board().tapered()) closeUp(sections, atNearEnd);
         LinearExpr near = LinearExpr.affine(first.from, 1, -board.from());
         LinearExpr far = LinearExpr.affine(last.to, -1, board.to());
@@ -109,6 +113,24 @@ final class CutWorth {
             Literal open = sections.get(k).open;
             crosscuts(cost, open, model.falseLiteral());
             crosscuts(cost, open, unless(gap(sections, k, -ticks.crosscutKerf), open));
+        }
+    }
+
+    /** What is left before, behind and between sections whose ends lie where a tape is read. */
+    private void leavesOver(TickBoard board, List<CutSection> sections, ExactSum cost) {
+        CutSection first = sections.get(0);
+        CutSection last = sections.get(sections.size() - 1);
+        if (salvaged && !board.board().ripped()) {
+            fullWidth(board, LinearExpr.affine(first.from, 1, -board.from()), first.open, cost);
+            fullWidth(board, LinearExpr.affine(last.to, -1, board.to()), first.open, cost);
+        }
+        crosscuts(cost, first.open, unless(LinearExpr.affine(first.from, 1, 0), first.open));
+        crosscuts(cost, first.open, unless(LinearExpr.affine(last.to, -1, board.length()), first.open));
+        for (int k = 1; k < sections.size(); k++) {
+            Literal open = sections.get(k).open;
+            crosscuts(cost, open, model.falseLiteral());
+            crosscuts(cost, open, unless(gap(sections, k, -ticks.crosscutKerf), open));
+            if (salvaged) fullWidth(board, gap(sections, k, -ticks.crosscutKerf), open, cost);
         }
     }
 
@@ -153,7 +175,7 @@ final class CutWorth {
     private void fullWidth(TickBoard board, LinearExpr gap, Literal where, ExactSum cost) {
         if (board.near() < keepWidth()) return;
         IntVar kept = kept(board, gap, where);
-        model.addLessOrEqual(kept, gap); // follows from the rest, and helps
+        if (ticks.over == 0) model.addLessOrEqual(kept, gap); // follows from the rest, and helps
         cost.add(
                 kept,
                 worth(board, board.board().thickness()).multiply(board.near()).negate());
@@ -167,7 +189,7 @@ final class CutWorth {
             width.addTerm(cut.leadsIn[i][s], -(long) (ticks.blanks.get(i).width() + ticks.ripKerf));
         BoolVar keeps = model.newBoolVar("keeps what is beside");
         model.addImplication(keeps, section.open);
-        model.addGreaterOrEqual(section.length(), keepLength).onlyEnforceIf(keeps);
+        model.addGreaterOrEqual(section.clear(), keepLength).onlyEnforceIf(keeps);
         model.addGreaterOrEqual(width, keepWidth()).onlyEnforceIf(keeps);
         IntVar wide = model.newIntVar(0, board.near(), "beside");
         model.addEquality(wide, width).onlyEnforceIf(keeps);
@@ -176,7 +198,8 @@ final class CutWorth {
         model.addEquality(wide, 0).onlyEnforceIf(keeps.not());
         IntVar area = model.newIntVar(0, (long) board.near() * board.length(), "area beside");
         IntVar length = model.newIntVar(0, board.length(), "length beside");
-        model.addEquality(length, section.length());
+        model.addGreaterOrEqual(length, section.clear());
+        model.addEquality(length, section.clear()).onlyEnforceIf(section.open);
         model.addMultiplicationEquality(area, wide, length);
         cost.add(area, worth(board, board.board().millsTo()).negate());
         room.get(s).addTerm(area, 1);
@@ -188,7 +211,8 @@ final class CutWorth {
             int width = ticks.blanks.get(lead).width();
             if (width < keepWidth()) continue;
             LinearExpr rest = LinearExpr.newBuilder()
-                    .add(section.length())
+                    .add(section.clearTo)
+                    .addTerm(section.spanFrom, -1)
                     .addTerm(cut.along(lead), -1)
                     .build();
             IntVar kept = kept(section.board, rest, cut.leadsIn[lead][s]);
@@ -231,7 +255,9 @@ final class CutWorth {
                         .add(section.length())
                         .addTerm(cut.along(lead), -1)
                         .build();
-                crosscuts(cost, model.falseLiteral(), unless(rest, strip));
+                if (ticks.over > 0)
+                    crosscuts(cost, strip, model.falseLiteral()); // it is squared, and ends with no blank
+                else crosscuts(cost, model.falseLiteral(), unless(rest, strip));
                 if (ripped) continue;
                 cost.add(strip, rip);
                 settings.computeIfAbsent(ticks.blanks.get(lead).width(), any -> new ArrayList<>())

@@ -8,6 +8,7 @@ import java.util.stream.Stream;
 import ripwright.bill.Part;
 import ripwright.job.Job;
 import ripwright.measure.Length;
+import ripwright.measure.Unit;
 import ripwright.stock.Board;
 import ripwright.stock.Defect;
 
@@ -33,6 +34,8 @@ final class Ticks {
     final List<TickBoard> boards = new ArrayList<>();
     final int ripKerf;
     final int crosscutKerf;
+    final int over; // left on at each end of a section; 0: sections are cut to length
+    final int reading; // sections are cut to whole multiples of it then
     final int longestRip;
     final int shortestRip;
     final int narrowestRip;
@@ -83,6 +86,8 @@ final class Ticks {
         this.tick = lengths(job).map(Length::nanometers).reduce(0L, Ticks::gcd);
         this.ripKerf = of(job.saw().ripKerf());
         this.crosscutKerf = of(job.saw().crosscutKerf());
+        this.over = of(job.breakdown().over());
+        this.reading = of(reading(job));
         this.longestRip = job.saw().longestRip().map(this::of).orElse(MOST);
         this.shortestRip = job.saw().shortestRip().map(this::of).orElse(1);
         this.narrowestRip = job.saw().narrowestRip().map(this::of).orElse(1);
@@ -94,6 +99,11 @@ final class Ticks {
             for (int i = 0; i < line.count(); i++) blanks.add(blank);
         }
         for (Board board : job.boards()) boards.add(board(board));
+    }
+
+    /** What a tape is read to: CONTRACT.md 3, Sections. */
+    private static Length reading(Job job) {
+        return job.units() == Unit.INCH ? Length.inches("1/8") : Length.millimeters("5");
     }
 
     private TickBoard board(Board board) {
@@ -125,10 +135,20 @@ final class Ticks {
     /** Whether a blank could come from a board as far as wood, thickness and raw size go. */
     boolean suits(Blank blank, TickBoard board) {
         return suits(part(blank), board.board())
-                && blank.length() <= board.to() - board.from()
+                && blank.length() <= lastEnd(board) - firstStart(board)
                 && (board.board().ripped()
                         ? blank.width() == board.near()
                         : blank.width() <= Math.max(board.near(), board.far()));
+    }
+
+    /** Where the first blank of a board may start. */
+    int firstStart(TickBoard board) {
+        return Math.max(board.from(), over);
+    }
+
+    /** Where its last blank must end. */
+    int lastEnd(TickBoard board) {
+        return Math.min(board.to(), board.length() - over);
     }
 
     private static boolean suits(Part part, Board board) {
@@ -177,7 +197,9 @@ final class Ticks {
         Stream<Length> defects = job.boards().stream()
                 .flatMap(board -> board.defects().stream())
                 .flatMap(bad -> Stream.of(bad.from(), bad.to(), bad.left(), bad.right()));
-        return Stream.of(saw, parts, boards, defects, Stream.of(job.keep().length()))
+        Stream<Length> ends =
+                job.breakdown().leavesOver() ? Stream.of(job.breakdown().over(), reading(job)) : Stream.empty();
+        return Stream.of(saw, parts, boards, defects, ends, Stream.of(job.keep().length()))
                 .flatMap(all -> all);
     }
 
