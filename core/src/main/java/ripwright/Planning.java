@@ -109,6 +109,7 @@ final class Planning implements AutoCloseable {
 
     /** The search's best, or what a proof finds if that is better; where settings are tested too, the search goes on from there. */
     private Incumbent best() {
+        Rehearsal.once();
         boolean tested = everything.proving().wanted();
         boolean provable = bounds.provable();
         Incumbent found = search(patience(), provable ? SEARCH_BEFORE_PROOF : 1).best();

@@ -256,6 +256,12 @@ public record Board(
             return this;
         }
 
+        /** With that to trim at the ends. */
+        public Builder endTrim(EndTrim endTrim) {
+            this.endTrim = endTrim;
+            return this;
+        }
+
         /** With that many ends sawn square already, the marked one first. */
         public Builder squareEnds(int squareEnds) {
             this.squareEnds = squareEnds;

@@ -11,4 +11,9 @@ import ripwright.measure.Length;
 public record EndTrim(Length near, Length far) {
     /** Nothing given up. */
     public static final EndTrim NONE = new EndTrim(Length.ZERO, Length.ZERO);
+
+    /** The same once the board is turned end for end. */
+    public EndTrim turned() {
+        return new EndTrim(/* near= */ far, /* far= */ near);
+    }
 }

@@ -40,7 +40,7 @@ public final class RackEntry {
         defects.replaceAll(defect -> turned(defect, clear));
         return clear.toBuilder()
                 .width(clear.widthAtFarEnd(), clear.width())
-                .endTrim(clear.endTrim().far(), clear.endTrim().near())
+                .endTrim(clear.endTrim().turned())
                 .squareEnds(piece.squareEnds())
                 .defects(defects)
                 .build();

@@ -113,11 +113,16 @@ public final class Search {
         Incumbent best = repair.repaired(found, random);
         if (repair.sound(best)) return best;
         for (Supplier<Incumbent> begun : beginnings(start, random)) {
-            if (stop.getAsBoolean() && repair.recuts() > mostRecutsLate()) break;
+            if (stop.getAsBoolean() && (repair.recuts() > mostRecutsLate() || waitedFor(best))) break;
             Incumbent other = repair.repaired(begun.get(), random);
             if (other.betterThan(best)) best = other;
         }
         return best;
+    }
+
+    /** Whether somebody waits for an answer and that one can be cut. */
+    private boolean waitedFor(Incumbent answer) {
+        return workers.interrupted() && answer.unproved() == 0;
     }
 
     private int mostRecutsLate() {

@@ -124,18 +124,9 @@ public final class TidyStrip {
         return parts.stream().filter(part -> part(part).fitted()).count();
     }
 
-    /** Whether free wood between two fitted blanks serves both: it is no offcut and gives no test blank. */
-    private boolean shared() {
-        if (job.breakdown().leavesOver()) return false;
-        boolean tested = job.testRip().tries() > 0
-                && gap() - kerf >= job.testRip().length().nanometers();
-        return kept() == 0 && !tested && fitted() > 1;
-    }
-
-    /** How many fitted blanks have the free wood beside them. */
+    /** How many fitted blanks have the free wood beside them: each in its turn, as the others may move along. */
     long spared() {
-        if (job.breakdown().leavesOver()) return kept() == 0 ? fitted() : 0;
-        return shared() ? 2 : Math.min(1, fitted());
+        return kept() == 0 ? fitted() : Math.min(1, fitted());
     }
 
     /** How many hidden parts come from a board with defects, or off the rack. */
@@ -163,12 +154,9 @@ public final class TidyStrip {
                 .thenComparing(part -> part));
         List<Layout.Blank> blanks = new ArrayList<>();
         long from = start;
-        for (int i = 0; i < order.size(); i++) {
-            boolean atFarEnd = shared() && i == order.size() - 1;
-            long length = part(order.get(i)).blankLength().nanometers();
-            long at = atFarEnd ? section.to() - length : from;
-            blanks.add(new Layout.Blank(order.get(i), at));
-            from = at + length + kerf;
+        for (int part : order) {
+            blanks.add(new Layout.Blank(part, from));
+            from += part(part).blankLength().nanometers() + kerf;
         }
         return new Layout.Strip(original.width(), blanks);
     }
