@@ -235,7 +235,9 @@ final class Mishaps {
                 wood.right(),
                 wood.leftStraight(),
                 wood.rightStraight(),
-                wood.milled()));
+                wood.milled(),
+                wood.nearSquare(),
+                wood.farSquare()));
         boolean still = piece.good() && !bars(piece.planned(), defect);
         now.put(piece.id(), new SizeNow(with.id(), with.planned(), with.wood(), still, with.usable()));
     }
@@ -255,7 +257,17 @@ final class Mishaps {
     }
 
     private static Piece resized(Piece wood, long from, long to, long left, OptionalLong right) {
-        return new Piece(wood.board(), from, to, left, right, wood.leftStraight(), wood.rightStraight(), wood.milled());
+        return new Piece(
+                wood.board(),
+                from,
+                to,
+                left,
+                right,
+                wood.leftStraight(),
+                wood.rightStraight(),
+                wood.milled(),
+                wood.nearSquare(),
+                wood.farSquare());
     }
 
     private String text(Length length) {

@@ -35,7 +35,8 @@ final class PiecesInHand {
     PiecesInHand(Job job, PlannedPieces pieces) {
         this.job = job;
         this.pieces = pieces;
-        crosscut = new PartialCrosscut(job.saw().crosscutKerf().nanometers(), held, dust, saws);
+        crosscut = new PartialCrosscut(
+                job.saw().crosscutKerf().nanometers(), job.breakdown().leavesOver(), held, dust, saws);
         for (Board board : job.boards())
             held.add(new HeldPiece(
                     Kind.BOARD,
@@ -68,7 +69,8 @@ final class PiecesInHand {
             case STRAIGHTEN -> straighten(step.piece());
             case TEST -> step.setting().ifPresent(this::test);
             case RIP -> rip(step);
-            case CHECK, SQUARE -> {}
+            case CHECK -> {}
+            case SQUARE -> square(step.piece());
             case BLANK, TRIM -> crosscut(step);
         }
         for (String id : step.makes()) pieces.offcut(id).ifPresent(offcut -> new OffcutFound(offcut, held).claim());
@@ -89,12 +91,19 @@ final class PiecesInHand {
         step.makes().forEach(this::testBlank);
     }
 
+    /** Where its first blank starts; what falls there is no longer the strip. */
+    private void square(String id) {
+        Strip strip = pieces.strip(id).orElseThrow();
+        crosscut.squares(id, strip.blanks().get(0).from().nanometers());
+    }
+
     private void crosscut(Step step) {
         for (String id : step.makes()) {
             pieces.blank(id).ifPresent(blank -> {
                 String strip = pieces.stripOf(id).orElseThrow();
                 long from = blank.from().nanometers();
-                Piece wood = crosscut.takes(strip, from, from + blank.length().nanometers());
+                Piece wood = crosscut.takesAtTheStop(
+                        strip, from, from + blank.length().nanometers());
                 held.add(new HeldPiece(Kind.BLANK, id, strip, wood));
             });
             testBlank(id);
@@ -237,7 +246,16 @@ final class PiecesInHand {
     private static Piece edges(
             Piece piece, long left, OptionalLong right, boolean leftStraight, boolean rightStraight) {
         return new Piece(
-                piece.board(), piece.from(), piece.to(), left, right, leftStraight, rightStraight, piece.milled());
+                piece.board(),
+                piece.from(),
+                piece.to(),
+                left,
+                right,
+                leftStraight,
+                rightStraight,
+                piece.milled(),
+                piece.nearSquare(),
+                piece.farSquare());
     }
 
     private static Piece milled(Piece piece) {
@@ -249,6 +267,8 @@ final class PiecesInHand {
                 piece.right(),
                 piece.leftStraight(),
                 piece.rightStraight(),
-                true);
+                true,
+                piece.nearSquare(),
+                piece.farSquare());
     }
 }
