@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import ripwright.bill.Part;
+import ripwright.internal.meant.PlannedPieces;
 import ripwright.job.Job;
 import ripwright.measure.Length;
 

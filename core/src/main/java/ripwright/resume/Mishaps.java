@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.Set;
 import ripwright.internal.geometry.Piece;
+import ripwright.internal.meant.PlannedPieces;
 import ripwright.job.Job;
 import ripwright.job.Problem;
 import ripwright.measure.Length;

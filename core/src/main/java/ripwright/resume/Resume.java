@@ -8,6 +8,9 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import ripwright.bill.Part;
+import ripwright.internal.geometry.Piece;
+import ripwright.internal.meant.AsMeant;
+import ripwright.internal.meant.PlannedPieces;
 import ripwright.internal.sequence.Sequencer;
 import ripwright.job.Job;
 import ripwright.job.Problem;
@@ -45,16 +48,27 @@ public final class Resume {
         if (!report.job().equals(plan.job()))
             problems.add(
                     new Problem("job", "\"" + report.job() + "\" is not the job of the plan, \"" + plan.job() + "\"."));
-        DoneSteps done = new DoneSteps(plan, pieces, report.done());
+        DoneSteps done = new DoneSteps(pieces, report.done(), report.made());
         problems.addAll(done.problems());
         if (!done.problems().isEmpty()) throw new WrongReportException(problems);
-        for (Step step : done.steps()) bench.does(step);
+        Map<String, Piece> places =
+                report.made().isEmpty() ? Map.of() : asPlanned(plan).places();
+        for (DoneSteps.Work work : done.work())
+            if (work.whole()) bench.does(work.step());
+            else bench.doesInPart(work.step(), places);
         Mishaps mishaps = new Mishaps(job, pieces, bench.held(), report.changes());
         now = mishaps.now();
         bill = new RestOfBill(job, pieces, now, report.changes());
         problems.addAll(mishaps.problems());
         problems.addAll(bill.problems());
         if (!problems.isEmpty()) throw new WrongReportException(problems);
+    }
+
+    /** All that the plan makes, as if all of it were done. */
+    private PiecesInHand asPlanned(Plan plan) {
+        PiecesInHand all = new PiecesInHand(job, pieces);
+        for (Step step : plan.steps()) all.does(step);
+        return all;
     }
 
     /** Every piece there was when the last step was done, as it is now. */

@@ -158,8 +158,7 @@ public final class Settling {
     /** The part, of those boards it may come from that are there; of none, where none of them is. */
     private static Part of(Part part, Set<String> there) {
         Set<String> boards = new LinkedHashSet<>();
-        for (String id : part.boards())
-            if (there.contains(id) || id.endsWith(Part.USED_UP)) boards.add(id);
+        for (String id : part.boards()) if (there.contains(id) || id.endsWith(Part.USED_UP)) boards.add(id);
         if (boards.size() == part.boards().size()) return part;
         if (boards.isEmpty()) boards.add(usedUp(part.boards().iterator().next()));
         return part.toBuilder().boards(boards).build();

@@ -1,4 +1,4 @@
-package ripwright.resume;
+package ripwright.internal.meant;
 
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -24,7 +24,7 @@ import ripwright.stock.Edge;
  * short for them by what an inch's sixth decimal hides. Blanks are as the bill has them; each place is the one nearby, if
  * there is one, that the board, a kerf or a blank makes. A plan that is exact stays so, but for what nobody can see.
  */
-final class AsMeant {
+public final class AsMeant {
     private static final long HIDDEN = 51; // nanometers: three roundings to a millionth of an inch come to 39.6
 
     private final Job job;
@@ -34,7 +34,8 @@ final class AsMeant {
     private final Map<String, Part> parts = new HashMap<>();
     private final Map<String, Length> widths = new HashMap<>(); // by setting
 
-    AsMeant(Job job, Plan plan) {
+    /** Of that plan of that job. */
+    public AsMeant(Job job, Plan plan) {
         this.job = job;
         this.plan = plan;
         kerf = job.saw().crosscutKerf().nanometers();
@@ -42,7 +43,8 @@ final class AsMeant {
         for (Part part : job.parts()) parts.put(part.name(), part);
     }
 
-    Plan plan() {
+    /** The plan, its places where they were meant to be. */
+    public Plan plan() {
         List<CutBoard> cut = new ArrayList<>();
         for (CutBoard one : plan.boards()) cut.add(boards.containsKey(one.board()) ? of(one) : one);
         List<Setting> settings = plan.settings().stream()
