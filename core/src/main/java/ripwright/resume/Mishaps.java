@@ -34,11 +34,11 @@ final class Mishaps {
     private final Map<String, SizeNow> now = new LinkedHashMap<>();
     private final List<Problem> problems = new ArrayList<>();
 
-    Mishaps(Job job, PlannedPieces pieces, List<HeldPiece> held, List<Change> changes) {
+    Mishaps(Job job, PlannedPieces pieces, List<HeldPiece> held, List<Change> changes, ChainIds used) {
         this.job = job;
         this.pieces = pieces;
         this.changes = changes;
-        ids = new HandIds(held);
+        ids = new HandIds(held, used);
         for (HeldPiece piece : held) {
             String id = ids.of(piece);
             now.put(id, new SizeNow(id, piece, piece.wood(), true, true));

@@ -2,6 +2,7 @@ package ripwright.resume;
 
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -14,6 +15,7 @@ import ripwright.internal.geometry.RackEntry;
 import ripwright.internal.meant.PlannedPieces;
 import ripwright.job.Job;
 import ripwright.measure.Length;
+import ripwright.measure.OnePlace;
 import ripwright.plan.CutBoard;
 import ripwright.plan.Section;
 import ripwright.plan.Step;
@@ -142,6 +144,32 @@ final class PiecesInHand {
             });
             testBlank(id);
         }
+        pieces.strip(step.piece()).ifPresent(this::oneIsTheStrip);
+    }
+
+    /** Of what is left of a strip that is what blanks are still to be cut from, or else the longest; the rest is left over. */
+    private void oneIsTheStrip(Strip strip) {
+        List<HeldPiece> left = held.stream()
+                .filter(piece -> piece.kind() == Kind.STRIP && piece.name().equals(strip.id()))
+                .toList();
+        List<HeldPiece> open =
+                left.stream().filter(piece -> isToBeCut(strip, piece.wood())).toList();
+        List<HeldPiece> still = open.isEmpty()
+                ? left.stream()
+                        .max(Comparator.comparingLong(piece -> piece.wood().length()))
+                        .stream()
+                        .toList()
+                : open;
+        for (HeldPiece piece : left)
+            if (!still.contains(piece))
+                replace(piece, part -> new HeldPiece(Kind.REST, strip.id(), strip.id(), part.wood()));
+    }
+
+    private boolean isToBeCut(Strip strip, Piece wood) {
+        return strip.blanks().stream()
+                .filter(blank -> !made.containsKey(blank.id()))
+                .mapToLong(blank -> blank.from().nanometers())
+                .anyMatch(from -> from >= wood.from() - OnePlace.NANOMETERS && from < wood.to());
     }
 
     private void testBlank(String id) {

@@ -10,6 +10,7 @@ import java.util.function.Function;
 import ripwright.bill.Part;
 import ripwright.internal.geometry.Piece;
 import ripwright.internal.meant.AsMeant;
+import ripwright.internal.meant.PlanRenamed;
 import ripwright.internal.meant.PlannedPieces;
 import ripwright.internal.sequence.Sequencer;
 import ripwright.job.Job;
@@ -29,6 +30,7 @@ import ripwright.stock.Board;
  */
 public final class Resume {
     private final Job job;
+    private final ChainIds ids;
     private final PlannedPieces pieces;
     private final PiecesInHand bench;
     private final List<SizeNow> now;
@@ -41,7 +43,18 @@ public final class Resume {
      * @throws WrongReportException when the report does not agree with the plan, with all in which it does not
      */
     public Resume(Job job, Plan plan, Report report) {
+        this(job, plan, report, ChainIds.of(job, plan));
+    }
+
+    /**
+     * The same of a job that was resumed itself: no piece gets an id that means another one already.
+     *
+     * @param ids those the chain has used, as {@link Resumed} has them
+     * @throws WrongReportException when the report does not agree with the plan, with all in which it does not
+     */
+    public Resume(Job job, Plan plan, Report report, ChainIds ids) {
         this.job = job;
+        this.ids = ids;
         pieces = new PlannedPieces(job, new AsMeant(job, plan).plan());
         bench = new PiecesInHand(job, pieces);
         List<Problem> problems = new ArrayList<>();
@@ -56,7 +69,7 @@ public final class Resume {
         for (DoneSteps.Work work : done.work())
             if (work.whole()) bench.does(work.step());
             else bench.doesInPart(work.step(), places);
-        Mishaps mishaps = new Mishaps(job, pieces, bench.held(), report.changes());
+        Mishaps mishaps = new Mishaps(job, pieces, bench.held(), report.changes(), ids);
         now = mishaps.now();
         bill = new RestOfBill(job, pieces, now, report.changes());
         problems.addAll(mishaps.problems());
@@ -170,7 +183,10 @@ public final class Resume {
                 .rack(stock.rack())
                 .parts(parts)
                 .build();
-        return Optional.of(new Resumed(rest, planner.apply(rest), stock.pieces()));
+        ChainIds before = ids.now(stock.pieces());
+        Plan planned = planner.apply(rest);
+        Plan labeled = new PlanRenamed(before.renamed(rest, planned)).of(planned);
+        return Optional.of(new Resumed(rest, labeled, stock.pieces(), before.with(rest, labeled)));
     }
 
     private static String name(String begun) {

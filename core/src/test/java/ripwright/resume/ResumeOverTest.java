@@ -34,21 +34,28 @@ class ResumeOverTest {
     void random_mishaps_at_random_steps_of_jobs_left_long_yield_plans_that_replay_from_the_first_boards() {
         Seeds.each(JOBS, 3 * JOBS / 4, (random, size) -> {
             Job job = leftLong(RandomJobs.growing(random, size / 2));
-            return resumed(random, job, Printed.plan(Planner.plan(job, SHORT_SEARCH)), 3);
+            return resumed(random, job, Printed.plan(Planner.plan(job, SHORT_SEARCH)), Optional.empty(), 3);
         });
     }
 
     /** Whether there was anything left to cut, once at least. */
-    private static boolean resumed(SplittableRandom random, Job job, Plan plan, int times) {
+    private static boolean resumed(SplittableRandom random, Job job, Plan plan, Optional<ChainIds> before, int times) {
         Report report = new RandomMishap(random, job, plan).report();
-        Resume resume = new Resume(job, plan, report);
+        ChainIds ids = before.orElseGet(() -> ChainIds.of(job, plan));
+        Resume resume = new Resume(job, plan, report, ids);
         Optional<Resumed> rest = resume.planned(left -> Planner.plan(left, SHORT_SEARCH));
         if (rest.isEmpty()) return false;
         Job left = rest.get().job();
         assertThat(left.breakdown()).isEqualTo(job.breakdown());
-        assertThat(ChainReplay.faults(job, plan, report, rest.get())).isEmpty();
+        assertThat(ChainReplay.faults(job, plan, report, rest.get(), ids)).isEmpty();
         nothingGoodIsCutAgain(resume, left);
-        if (times > 1) resumed(random, left, Printed.plan(rest.get().plan()), times - 1);
+        if (times > 1)
+            resumed(
+                    random,
+                    left,
+                    Printed.plan(rest.get().plan()),
+                    Optional.of(rest.get().ids()),
+                    times - 1);
         return true;
     }
 

@@ -110,6 +110,16 @@ public final class PlannedPieces {
         return Optional.ofNullable(settings.get(id));
     }
 
+    /** Of all sections, strips, blanks, test blanks and offcuts. */
+    public Set<String> ids() {
+        Set<String> ids = new TreeSet<>(sections.keySet());
+        ids.addAll(strips.keySet());
+        ids.addAll(blanks.keySet());
+        ids.addAll(testBlanks.keySet());
+        ids.addAll(offcuts.keySet());
+        return ids;
+    }
+
     /** Whether the plan has a piece of that id at all, other than a board. */
     public boolean names(String id) {
         return List.of(sections, strips, blanks, testBlanks, offcuts).stream().anyMatch(map -> map.containsKey(id));
