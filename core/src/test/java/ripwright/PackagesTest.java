@@ -58,6 +58,7 @@ class PackagesTest {
             "ripwright.internal.replay.tests",
             "ripwright.internal.replay.steps",
             "ripwright.internal.replay.figures",
+            "ripwright.internal.meant",
             "ripwright.replay",
             "ripwright.settle",
             "ripwright",

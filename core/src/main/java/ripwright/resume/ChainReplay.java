@@ -29,16 +29,18 @@ public final class ChainReplay {
     private final Report report;
     private final Resume resume;
     private final Resumed resumed;
+    private final ChainIds ids;
     private final List<Fault> faults = new ArrayList<>();
     private final Map<String, Integer> count = new HashMap<>(); // part -> made, to be made or short
     private final Map<String, TreeSet<String>> boards = new HashMap<>(); // part -> boards its blanks come from
 
-    private ChainReplay(Job job, Plan plan, Report report, Resumed resumed) {
+    private ChainReplay(Job job, Plan plan, Report report, Resumed resumed, ChainIds ids) {
         this.job = job;
         this.plan = plan;
         this.report = report;
         this.resumed = resumed;
-        resume = new Resume(job, plan, report);
+        this.ids = ids;
+        resume = new Resume(job, plan, report, ids);
     }
 
     /**
@@ -50,7 +52,17 @@ public final class ChainReplay {
      * @throws WrongReportException when the report does not agree with {@code plan}
      */
     public static List<Fault> faults(Job job, Plan plan, Report report, Resumed resumed) {
-        ChainReplay chain = new ChainReplay(job, plan, report, resumed);
+        return faults(job, plan, report, resumed, ChainIds.of(job, plan));
+    }
+
+    /**
+     * The same of a job that was resumed itself.
+     *
+     * @param ids those that the chain has used up to {@code plan}
+     * @throws WrongReportException when the report does not agree with {@code plan}
+     */
+    public static List<Fault> faults(Job job, Plan plan, Report report, Resumed resumed, ChainIds ids) {
+        ChainReplay chain = new ChainReplay(job, plan, report, resumed, ids);
         chain.check();
         return List.copyOf(chain.faults);
     }
@@ -67,6 +79,7 @@ public final class ChainReplay {
         billIsWhole();
         partsAreAsReported();
         boardsAreKeptTo();
+        new IdsCheck(resume, resumed, ids, faults).check();
     }
 
     private void made() {

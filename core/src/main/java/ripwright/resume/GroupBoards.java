@@ -10,7 +10,9 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import ripwright.bill.Part;
+import ripwright.internal.meant.PlannedPieces;
 import ripwright.job.Job;
+import ripwright.measure.Length;
 
 /**
  * Keeps parts that come from certain boards, or together from one, to the pieces of those boards. A group that was begun goes
@@ -19,6 +21,7 @@ import ripwright.job.Job;
  */
 final class GroupBoards {
     private final Map<String, SizeNow> pieces;
+    private final Length over;
     private final Map<String, Set<String>> begunOn = new HashMap<>(); // group -> boards
     private final Map<String, Set<String>> plannedOn = new HashMap<>(); // group -> boards that are opened
     private final Map<String, Integer> impossible = new LinkedHashMap<>();
@@ -33,6 +36,7 @@ final class GroupBoards {
             List<Part> wanted,
             boolean asPlanned) {
         this.pieces = pieces;
+        over = job.breakdown().over();
         Map<String, String> groups = new HashMap<>();
         for (Part part : job.parts()) part.together().ifPresent(group -> groups.put(part.name(), group));
         Set<String> opened = new HashSet<>();
@@ -104,7 +108,7 @@ final class GroupBoards {
         Set<String> ids = new LinkedHashSet<>();
         pieces.forEach((id, piece) -> {
             boolean there = boards.map(those -> those.contains(piece.board())).orElse(true);
-            if (there && part.mayComeFrom(piece.board()) && piece.gives(part)) ids.add(id);
+            if (there && part.mayComeFrom(piece.board()) && piece.gives(part, over)) ids.add(id);
         });
         return ids;
     }

@@ -11,10 +11,8 @@ import ripwright.internal.geometry.OffcutWorth;
 import ripwright.internal.geometry.Piece;
 import ripwright.internal.geometry.RackEntry;
 import ripwright.job.Job;
-import ripwright.measure.Length;
 import ripwright.resume.HeldPiece.Kind;
 import ripwright.stock.Board;
-import ripwright.stock.Defect;
 import ripwright.stock.History;
 
 /**
@@ -63,27 +61,20 @@ final class HandStock {
         if (piece.planned().kind() == Kind.BOARD)
             return piece.wood().board().toBuilder().id(piece.id()).build();
         Board.Builder board = new RackEntry(piece.wood()).board(piece.id()).toBuilder();
+        Board wood = piece.wood().board();
         boolean test = piece.planned().kind() == Kind.TEST_BLANK;
-        if (test) keptForTests(board);
+        if (test) board.testOnly(true);
         else if (keepStrips && ripped(piece)) board.ripped(true);
         boolean keeps = new OffcutWorth(job).keeps(piece.wood());
         if (!keeps && !test) return board.price(BigDecimal.ZERO).build();
-        board.price(test ? BigDecimal.ZERO : job.price(piece.wood().board()));
+        board.price(test || wood.testOnly() ? BigDecimal.ZERO : job.price(wood));
         Optional<String> mark = Optional.of(piece.id()).filter(id -> id.length() <= LONGEST_MARK);
         return board.onRack(new History(mark, Optional.empty(), Optional.of(job.name()), Optional.of(piece.board())))
                 .build();
     }
 
-    /** A test blank proves settings; no part is cut from it. */
-    private static void keptForTests(Board.Builder board) {
-        Board clear = board.build();
-        board.defects(List.of(new Defect(
-                Length.ZERO,
-                clear.length(),
-                Length.ZERO,
-                clear.width().max(clear.widthAtFarEnd()),
-                "test blank",
-                Defect.Blocks.ALL)));
+    private boolean gives(SizeNow piece, Part part) {
+        return piece.gives(part, job.breakdown().over());
     }
 
     /** Whether it is a strip that a part not made yet comes from as it is. */
@@ -93,7 +84,7 @@ final class HandStock {
                 wood.leftStraight() && wood.rightStraight() && wood.right().isPresent();
         return strip
                 && wanted.stream()
-                        .anyMatch(part -> part.blankWidth().nanometers() == wood.narrowWidth() && piece.gives(part));
+                        .anyMatch(part -> part.blankWidth().nanometers() == wood.narrowWidth() && gives(piece, part));
     }
 
     /** What was cut is listed when a part or a test blank can come of it, or the rack would keep it. */
@@ -104,7 +95,7 @@ final class HandStock {
                 && wood.narrowWidth() > job.saw().ripKerf().nanometers();
         return piece.planned().kind() == Kind.BOARD
                 || test
-                || wanted.stream().anyMatch(piece::gives)
+                || wanted.stream().anyMatch(part -> gives(piece, part))
                 || new OffcutWorth(job).keeps(wood);
     }
 }

@@ -11,6 +11,7 @@ import java.util.Set;
 import ripwright.bill.Part;
 import ripwright.internal.geometry.Piece;
 import ripwright.job.Job;
+import ripwright.measure.Length;
 import ripwright.measure.OnePlace;
 import ripwright.plan.Blank;
 import ripwright.plan.Section;
@@ -51,6 +52,10 @@ final class MeasureCheck {
         for (Board board : rest.boards()) piece(board.id()).ifPresent(piece -> asItIs(board, piece));
     }
 
+    private Length over() {
+        return job.breakdown().over();
+    }
+
     private void fault(String piece, String what) {
         faults.add(new Fault(piece, what, RULE));
     }
@@ -63,8 +68,9 @@ final class MeasureCheck {
             if (piece(board.id()).filter(SizeNow::inHand).isEmpty()) fault(board.id(), "it is not in hand.");
         }
         for (SizeNow piece : resume.pieces())
-            if (piece.inHand() && rest.parts().stream().anyMatch(piece::gives) && !listed.contains(piece.id()))
-                fault(piece.id(), "it is in hand, and not listed.");
+            if (piece.inHand()
+                    && rest.parts().stream().anyMatch(part -> piece.gives(part, over()))
+                    && !listed.contains(piece.id())) fault(piece.id(), "it is in hand, and not listed.");
     }
 
     /** What the steps made of a board lies in it side by side, with a kerf between. */
@@ -95,7 +101,7 @@ final class MeasureCheck {
     }
 
     private static long across(Piece wood, long x) {
-        return wood.board().widthAt(new ripwright.measure.Length(x)).nanometers();
+        return wood.board().widthAt(new Length(x)).nanometers();
     }
 
     private void apart(SizeNow one, SizeNow other) {
@@ -124,7 +130,7 @@ final class MeasureCheck {
     private void asItIs(Board board, SizeNow piece) {
         Piece wood = piece.wood();
         Board whole = wood.board();
-        boolean turned = turned(wood);
+        boolean turned = piece.turned();
         long near = wood.widthAt(turned ? wood.to() : wood.from());
         long far = wood.widthAt(turned ? wood.from() : wood.to());
         boolean size = board.length().nanometers() == wood.length()
@@ -137,10 +143,8 @@ final class MeasureCheck {
         if (!board.species().equals(whole.species())) fault(piece.id(), "it is listed as " + board.species() + ".");
         boolean edges = board.straightEdges() <= (wood.leftStraight() ? 1 : 0) + (wood.rightStraight() ? 1 : 0);
         if (!edges) fault(piece.id(), "it is listed with more straight edges than it has.");
-    }
-
-    private static boolean turned(Piece wood) {
-        return wood.rightStraight() && !wood.leftStraight();
+        if (board.squareEnds() != piece.squareEnds())
+            fault(piece.id(), "it is listed with other square ends than it has.");
     }
 
     /** Lays a blank of the rest back into the board it comes from: in its piece, and on nothing that bars its part. */
@@ -151,11 +155,11 @@ final class MeasureCheck {
         long width = strip.width().nanometers();
         long x = blank.from().nanometers();
         long wide = Math.min(
-                in.widthAt(place(wood, section.from().nanometers())),
-                in.widthAt(place(wood, section.to().nanometers())));
+                in.widthAt(place(piece, section.from().nanometers())),
+                in.widthAt(place(piece, section.to().nanometers())));
         long near = section.edgeLoss().nanometers() + strip.offset().nanometers();
         long y = section.referenceEdge() == Edge.LEFT ? near : wide - near - width;
-        boolean turned = turned(wood);
+        boolean turned = piece.turned();
         long from = turned ? wood.to() - x - length : wood.from() + x;
         long left = wood.left() + (turned ? wood.narrowWidth() - y - width : y);
         boolean inPiece = from >= wood.from() - TOLERANCE
@@ -173,8 +177,9 @@ final class MeasureCheck {
                     fault(blank.id(), "in board " + piece.board() + " it lies on a " + defect.kind() + ".");
     }
 
-    private static long place(Piece wood, long x) {
-        return clamped(wood, turned(wood) ? wood.to() - x : wood.from() + x);
+    private static long place(SizeNow piece, long x) {
+        Piece wood = piece.wood();
+        return clamped(wood, piece.turned() ? wood.to() - x : wood.from() + x);
     }
 
     private static long clamped(Piece wood, long x) {

@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.Set;
 import ripwright.internal.geometry.Piece;
+import ripwright.internal.meant.PlannedPieces;
 import ripwright.job.Job;
 import ripwright.job.Problem;
 import ripwright.measure.Length;
@@ -33,11 +34,11 @@ final class Mishaps {
     private final Map<String, SizeNow> now = new LinkedHashMap<>();
     private final List<Problem> problems = new ArrayList<>();
 
-    Mishaps(Job job, PlannedPieces pieces, List<HeldPiece> held, List<Change> changes) {
+    Mishaps(Job job, PlannedPieces pieces, List<HeldPiece> held, List<Change> changes, ChainIds used) {
         this.job = job;
         this.pieces = pieces;
         this.changes = changes;
-        ids = new HandIds(held);
+        ids = new HandIds(held, used);
         for (HeldPiece piece : held) {
             String id = ids.of(piece);
             now.put(id, new SizeNow(id, piece, piece.wood(), true, true));
@@ -235,7 +236,9 @@ final class Mishaps {
                 wood.right(),
                 wood.leftStraight(),
                 wood.rightStraight(),
-                wood.milled()));
+                wood.milled(),
+                wood.nearSquare(),
+                wood.farSquare()));
         boolean still = piece.good() && !bars(piece.planned(), defect);
         now.put(piece.id(), new SizeNow(with.id(), with.planned(), with.wood(), still, with.usable()));
     }
@@ -255,7 +258,17 @@ final class Mishaps {
     }
 
     private static Piece resized(Piece wood, long from, long to, long left, OptionalLong right) {
-        return new Piece(wood.board(), from, to, left, right, wood.leftStraight(), wood.rightStraight(), wood.milled());
+        return new Piece(
+                wood.board(),
+                from,
+                to,
+                left,
+                right,
+                wood.leftStraight(),
+                wood.rightStraight(),
+                wood.milled(),
+                wood.nearSquare(),
+                wood.farSquare());
     }
 
     private String text(Length length) {

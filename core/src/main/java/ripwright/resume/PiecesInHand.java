@@ -2,17 +2,24 @@ package ripwright.resume;
 
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.Comparator;
+import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
+import java.util.Objects;
 import java.util.OptionalLong;
 import java.util.Set;
 import ripwright.internal.geometry.Piece;
 import ripwright.internal.geometry.RackEntry;
+import ripwright.internal.meant.PlannedPieces;
 import ripwright.job.Job;
 import ripwright.measure.Length;
+import ripwright.measure.OnePlace;
 import ripwright.plan.CutBoard;
 import ripwright.plan.Section;
 import ripwright.plan.Step;
+import ripwright.plan.Step.Does;
 import ripwright.plan.Strip;
 import ripwright.plan.TestBlank;
 import ripwright.resume.HeldPiece.Kind;
@@ -31,11 +38,13 @@ final class PiecesInHand {
     private final List<Losses> dust = new ArrayList<>();
     private final SawsUsed saws = new SawsUsed();
     private final Set<String> opened = new LinkedHashSet<>();
+    private final Map<String, Piece> made = new HashMap<>();
 
     PiecesInHand(Job job, PlannedPieces pieces) {
         this.job = job;
         this.pieces = pieces;
-        crosscut = new PartialCrosscut(job.saw().crosscutKerf().nanometers(), held, dust, saws);
+        crosscut = new PartialCrosscut(
+                job.saw().crosscutKerf().nanometers(), job.breakdown().leavesOver(), held, dust, saws);
         for (Board board : job.boards())
             held.add(new HeldPiece(
                     Kind.BOARD,
@@ -61,17 +70,44 @@ final class PiecesInHand {
         return Collections.unmodifiableSet(opened);
     }
 
+    /** Where all that was ever made lay in its board, by its id; offcuts as they are now. */
+    Map<String, Piece> places() {
+        Map<String, Piece> places = new HashMap<>(made);
+        for (HeldPiece piece : held) if (piece.kind() == Kind.OFFCUT) places.put(piece.name(), piece.wood());
+        return places;
+    }
+
+    /** As much of a step as it says it makes; offcuts lie in {@code places}. */
+    void doesInPart(Step step, Map<String, Piece> places) {
+        if (step.does() == Does.TEST) {
+            step.setting().ifPresent(setting -> test(setting, false));
+            return;
+        }
+        work(step);
+        for (String id : step.makes())
+            pieces.offcut(id).ifPresent(offcut -> {
+                Piece place = Objects.requireNonNull(places.get(id));
+                Piece wood = crosscut.takesAtTheStop(offcut.from(), place.from(), place.to());
+                held.add(new HeldPiece(Kind.OFFCUT, id, offcut.from(), wood));
+            });
+    }
+
     void does(Step step) {
+        work(step);
+        for (String id : step.makes()) pieces.offcut(id).ifPresent(offcut -> new OffcutFound(offcut, held).claim());
+    }
+
+    private void work(Step step) {
         switch (step.does()) {
             case BREAKDOWN -> breakDown(step);
             case MILL -> mill(step.piece());
             case STRAIGHTEN -> straighten(step.piece());
-            case TEST -> step.setting().ifPresent(this::test);
+            case TEST -> step.setting().ifPresent(setting -> test(setting, true));
             case RIP -> rip(step);
-            case CHECK, SQUARE -> {}
+            case CHECK -> {}
+            case SQUARE -> square(step.piece());
             case BLANK, TRIM -> crosscut(step);
         }
-        for (String id : step.makes()) pieces.offcut(id).ifPresent(offcut -> new OffcutFound(offcut, held).claim());
     }
 
     private void breakDown(Step step) {
@@ -79,14 +115,22 @@ final class PiecesInHand {
         opened.add(id);
         replace(named(Kind.BOARD, id), board -> new HeldPiece(Kind.REST, id, id, board.wood()));
         for (Section section : pieces.cutBoard(id).map(CutBoard::sections).orElse(List.of())) {
+            if (!step.makes().contains(section.id())
+                    && section.strips().stream().map(Strip::id).noneMatch(step.makes()::contains)) continue;
             Piece wood =
                     crosscut.takes(id, section.from().nanometers(), section.to().nanometers());
             if (wood.board().ripped()) {
                 Piece strip = edges(wood, wood.left(), OptionalLong.of(wood.narrowWidth()), true, true);
-                for (Strip one : section.strips()) held.add(new HeldPiece(Kind.STRIP, one.id(), one.id(), strip));
-            } else held.add(new HeldPiece(Kind.SECTION, section.id(), section.id(), wood));
+                for (Strip one : section.strips()) add(new HeldPiece(Kind.STRIP, one.id(), one.id(), strip));
+            } else add(new HeldPiece(Kind.SECTION, section.id(), section.id(), wood));
         }
         step.makes().forEach(this::testBlank);
+    }
+
+    /** Where its first blank starts; what falls there is no longer the strip. */
+    private void square(String id) {
+        Strip strip = pieces.strip(id).orElseThrow();
+        crosscut.squares(id, strip.blanks().get(0).from().nanometers());
     }
 
     private void crosscut(Step step) {
@@ -94,11 +138,38 @@ final class PiecesInHand {
             pieces.blank(id).ifPresent(blank -> {
                 String strip = pieces.stripOf(id).orElseThrow();
                 long from = blank.from().nanometers();
-                Piece wood = crosscut.takes(strip, from, from + blank.length().nanometers());
-                held.add(new HeldPiece(Kind.BLANK, id, strip, wood));
+                Piece wood = crosscut.takesAtTheStop(
+                        strip, from, from + blank.length().nanometers());
+                add(new HeldPiece(Kind.BLANK, id, strip, wood));
             });
             testBlank(id);
         }
+        pieces.strip(step.piece()).ifPresent(this::oneIsTheStrip);
+    }
+
+    /** Of what is left of a strip that is what blanks are still to be cut from, or else the longest; the rest is left over. */
+    private void oneIsTheStrip(Strip strip) {
+        List<HeldPiece> left = held.stream()
+                .filter(piece -> piece.kind() == Kind.STRIP && piece.name().equals(strip.id()))
+                .toList();
+        List<HeldPiece> open =
+                left.stream().filter(piece -> isToBeCut(strip, piece.wood())).toList();
+        List<HeldPiece> still = open.isEmpty()
+                ? left.stream()
+                        .max(Comparator.comparingLong(piece -> piece.wood().length()))
+                        .stream()
+                        .toList()
+                : open;
+        for (HeldPiece piece : left)
+            if (!still.contains(piece))
+                replace(piece, part -> new HeldPiece(Kind.REST, strip.id(), strip.id(), part.wood()));
+    }
+
+    private boolean isToBeCut(Strip strip, Piece wood) {
+        return strip.blanks().stream()
+                .filter(blank -> !made.containsKey(blank.id()))
+                .mapToLong(blank -> blank.from().nanometers())
+                .anyMatch(from -> from >= wood.from() - OnePlace.NANOMETERS && from < wood.to());
     }
 
     private void testBlank(String id) {
@@ -109,7 +180,7 @@ final class PiecesInHand {
         pieces.placeOf(blank).ifPresent(place -> {
             Piece wood = crosscut.takes(
                     blank.from(), place.from().nanometers(), place.to().nanometers());
-            held.add(new HeldPiece(Kind.TEST_BLANK, blank.id(), blank.from(), wood));
+            add(new HeldPiece(Kind.TEST_BLANK, blank.id(), blank.from(), wood));
         });
     }
 
@@ -153,14 +224,15 @@ final class PiecesInHand {
         return edges(piece, piece.left(), OptionalLong.of(right - loss), piece.leftStraight(), true);
     }
 
-    /** All test blanks that prove a setting count as cut down by it. */
-    private void test(String id) {
+    /** All test blanks that prove a setting count as cut down by it, those not made yet too if all are {@code there}. */
+    private void test(String id, boolean there) {
         saws.setting(id);
         saws.rip();
         Length width = pieces.setting(id).orElseThrow().width();
         for (TestBlank blank : pieces.plan().testBlanks()) {
             if (!blank.proves().contains(id)) continue;
-            if (held.stream().noneMatch(piece -> piece.name().equals(blank.id()))) testBlank(blank); // a whole piece
+            if (there && held.stream().noneMatch(piece -> piece.name().equals(blank.id())))
+                testBlank(blank); // a whole piece
             for (HeldPiece piece : List.copyOf(held))
                 if (piece.name().equals(blank.id()))
                     replace(piece, whole -> whole.with(cutDown(whole.wood(), width.nanometers())));
@@ -197,8 +269,7 @@ final class PiecesInHand {
         Piece wood = rest.wood();
         long kerf = job.saw().ripKerf().nanometers();
         long start = left ? wood.left() : rightOf(wood) - width;
-        held.add(new HeldPiece(
-                Kind.STRIP, strip, strip, edges(wood, start, OptionalLong.of(start + width), true, true)));
+        add(new HeldPiece(Kind.STRIP, strip, strip, edges(wood, start, OptionalLong.of(start + width), true, true)));
         boolean remains = wood.narrowWidth() > width + kerf;
         long gone = remains ? kerf : wood.narrowWidth() - width; // at the narrow end
         Piece beside;
@@ -210,6 +281,11 @@ final class PiecesInHand {
             beside = edges(wood, wood.left(), OptionalLong.of(start - kerf), wood.leftStraight(), true);
         }
         if (remains) held.add(last ? new HeldPiece(Kind.REST, section.id(), section.id(), beside) : rest.with(beside));
+    }
+
+    private void add(HeldPiece piece) {
+        held.add(piece);
+        made.put(piece.name(), piece.wood());
     }
 
     private HeldPiece named(Kind kind, String name) {
@@ -237,7 +313,16 @@ final class PiecesInHand {
     private static Piece edges(
             Piece piece, long left, OptionalLong right, boolean leftStraight, boolean rightStraight) {
         return new Piece(
-                piece.board(), piece.from(), piece.to(), left, right, leftStraight, rightStraight, piece.milled());
+                piece.board(),
+                piece.from(),
+                piece.to(),
+                left,
+                right,
+                leftStraight,
+                rightStraight,
+                piece.milled(),
+                piece.nearSquare(),
+                piece.farSquare());
     }
 
     private static Piece milled(Piece piece) {
@@ -249,6 +334,8 @@ final class PiecesInHand {
                 piece.right(),
                 piece.leftStraight(),
                 piece.rightStraight(),
-                true);
+                true,
+                piece.nearSquare(),
+                piece.farSquare());
     }
 }

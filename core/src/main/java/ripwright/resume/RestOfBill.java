@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import ripwright.bill.Part;
+import ripwright.internal.meant.PlannedPieces;
 import ripwright.job.Job;
 import ripwright.job.Problem;
 

@@ -8,6 +8,10 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import ripwright.bill.Part;
+import ripwright.internal.geometry.Piece;
+import ripwright.internal.meant.AsMeant;
+import ripwright.internal.meant.PlanRenamed;
+import ripwright.internal.meant.PlannedPieces;
 import ripwright.internal.sequence.Sequencer;
 import ripwright.job.Job;
 import ripwright.job.Problem;
@@ -26,6 +30,7 @@ import ripwright.stock.Board;
  */
 public final class Resume {
     private final Job job;
+    private final ChainIds ids;
     private final PlannedPieces pieces;
     private final PiecesInHand bench;
     private final List<SizeNow> now;
@@ -38,23 +43,45 @@ public final class Resume {
      * @throws WrongReportException when the report does not agree with the plan, with all in which it does not
      */
     public Resume(Job job, Plan plan, Report report) {
+        this(job, plan, report, ChainIds.of(job, plan));
+    }
+
+    /**
+     * The same of a job that was resumed itself: no piece gets an id that means another one already.
+     *
+     * @param ids those the chain has used, as {@link Resumed} has them
+     * @throws WrongReportException when the report does not agree with the plan, with all in which it does not
+     */
+    public Resume(Job job, Plan plan, Report report, ChainIds ids) {
         this.job = job;
+        this.ids = ids;
         pieces = new PlannedPieces(job, new AsMeant(job, plan).plan());
         bench = new PiecesInHand(job, pieces);
         List<Problem> problems = new ArrayList<>();
         if (!report.job().equals(plan.job()))
             problems.add(
                     new Problem("job", "\"" + report.job() + "\" is not the job of the plan, \"" + plan.job() + "\"."));
-        DoneSteps done = new DoneSteps(plan, pieces, report.done());
+        DoneSteps done = new DoneSteps(pieces, report.done(), report.made());
         problems.addAll(done.problems());
         if (!done.problems().isEmpty()) throw new WrongReportException(problems);
-        for (Step step : done.steps()) bench.does(step);
-        Mishaps mishaps = new Mishaps(job, pieces, bench.held(), report.changes());
+        Map<String, Piece> places =
+                report.made().isEmpty() ? Map.of() : asPlanned(plan).places();
+        for (DoneSteps.Work work : done.work())
+            if (work.whole()) bench.does(work.step());
+            else bench.doesInPart(work.step(), places);
+        Mishaps mishaps = new Mishaps(job, pieces, bench.held(), report.changes(), ids);
         now = mishaps.now();
         bill = new RestOfBill(job, pieces, now, report.changes());
         problems.addAll(mishaps.problems());
         problems.addAll(bill.problems());
         if (!problems.isEmpty()) throw new WrongReportException(problems);
+    }
+
+    /** All that the plan makes, as if all of it were done. */
+    private PiecesInHand asPlanned(Plan plan) {
+        PiecesInHand all = new PiecesInHand(job, pieces);
+        for (Step step : plan.steps()) all.does(step);
+        return all;
     }
 
     /** Every piece there was when the last step was done, as it is now. */
@@ -156,7 +183,10 @@ public final class Resume {
                 .rack(stock.rack())
                 .parts(parts)
                 .build();
-        return Optional.of(new Resumed(rest, planner.apply(rest), stock.pieces()));
+        ChainIds before = ids.now(stock.pieces());
+        Plan planned = planner.apply(rest);
+        Plan labeled = new PlanRenamed(before.renamed(rest, planned)).of(planned);
+        return Optional.of(new Resumed(rest, labeled, stock.pieces(), before.with(rest, labeled)));
     }
 
     private static String name(String begun) {

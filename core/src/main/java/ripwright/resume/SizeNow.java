@@ -2,6 +2,7 @@ package ripwright.resume;
 
 import ripwright.bill.Part;
 import ripwright.internal.geometry.Piece;
+import ripwright.measure.Length;
 import ripwright.stock.Board;
 
 /** A piece in hand as it is now. Two are equal when they say the same. */
@@ -56,14 +57,36 @@ public final class SizeNow {
         return usable() && !made();
     }
 
-    /** Whether it is large enough for one of those parts, and of its wood. */
-    boolean gives(Part part) {
+    /** Whether it is large enough for that part, of its wood, and cut at all; {@code over} is cut off at ends not square. */
+    boolean gives(Part part, Length over) {
         Piece wood = wood();
+        if (wood.board().testOnly()) return false;
         Board board = wood.board();
         return part.thickness().equals(board.millsTo())
                 && part.takes(board.species())
-                && part.blankLength().nanometers() <= wood.clearLength()
+                && part.blankLength().nanometers() <= clear(over.nanometers())
                 && part.blankWidth().nanometers() <= Math.max(wood.widthAt(wood.from()), wood.widthAt(wood.to()));
+    }
+
+    private long clear(long over) {
+        Piece wood = wood();
+        boolean straight = wood.leftStraight() && wood.rightStraight();
+        long near = Math.max(wood.endTrim().near().nanometers(), straight && wood.nearSquare() ? 0 : over);
+        long far = Math.max(wood.endTrim().far().nanometers(), straight && wood.farSquare() ? 0 : over);
+        return wood.length() - near - far;
+    }
+
+    /** How many of its ends are square as a board's are counted: one with two straight edges. */
+    int squareEnds() {
+        Piece wood = wood();
+        if (!wood.leftStraight() || !wood.rightStraight()) return 0;
+        return (wood.nearSquare() ? 1 : 0) + (wood.farSquare() ? 1 : 0);
+    }
+
+    /** Whether it is turned end for end as a board, so that its one straight edge is the left, its one square end the marked. */
+    boolean turned() {
+        boolean onlyRight = wood().rightStraight() && !wood().leftStraight();
+        return onlyRight || (squareEnds() == 1 && wood().farSquare());
     }
 
     /** The id of the board it was cut from, in the job that was begun. */

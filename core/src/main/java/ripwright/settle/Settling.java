@@ -6,6 +6,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import ripwright.bill.Part;
 import ripwright.job.Job;
 import ripwright.plan.CutBoard;
 import ripwright.plan.Offcut;
@@ -62,7 +63,8 @@ public final class Settling {
         for (String id : cut) if (!pieces.contains(id) && !isInHand(id, begun.stack())) consumed.add(id);
         List<Board> kept = new ArrayList<>();
         for (Board offcut : resumed.rack())
-            if (pieces.contains(offcut.id()) && !cut.contains(offcut.id()) && !isTestBlank(offcut)) kept.add(offcut);
+            if (pieces.contains(offcut.id()) && !cut.contains(offcut.id()) && !isTestBlank(offcut, begun))
+                kept.add(offcut);
         return new Settling(begun, resumed, plan, rack, consumed, kept);
     }
 
@@ -92,8 +94,17 @@ public final class Settling {
                         .isPresent();
     }
 
-    /** Wood that no part may come from is not kept. */
-    private static boolean isTestBlank(Board offcut) {
+    /** A test blank is not kept, as it is not after a plan that needs no other; what is left of test wood is. */
+    private static boolean isTestBlank(Board offcut, Job begun) {
+        Optional<String> from = offcut.history().flatMap(History::board);
+        boolean ofTestWood = begun.boards().stream()
+                .anyMatch(board ->
+                        board.testOnly() && from.filter(board.id()::equals).isPresent());
+        return (offcut.testOnly() && !ofTestWood) || isBarred(offcut);
+    }
+
+    /** As test blanks were told from other wood by the plans of earlier days. */
+    private static boolean isBarred(Board offcut) {
         return offcut.defects().stream()
                 .anyMatch(defect -> defect.blocks() == Defect.Blocks.ALL
                         && defect.from().isZero()
@@ -135,7 +146,28 @@ public final class Settling {
         List<Board> used = new ArrayList<>();
         for (Settlement.Taken taken : taken()) used.add(taken.offcut());
         boolean nothing = planned.stack().isEmpty() && used.isEmpty();
-        return planned.toBuilder().rack(nothing ? planned.rack() : used).build();
+        List<Board> rackUsed = nothing ? planned.rack() : used;
+        Set<String> there = ids(planned.stack());
+        there.addAll(ids(rackUsed));
+        return planned.toBuilder()
+                .rack(rackUsed)
+                .parts(planned.parts().stream().map(part -> of(part, there)).toList())
+                .build();
+    }
+
+    /** The part, of those boards it may come from that are there; of none, where none of them is. */
+    private static Part of(Part part, Set<String> there) {
+        Set<String> boards = new LinkedHashSet<>();
+        for (String id : part.boards()) if (there.contains(id) || id.endsWith(Part.USED_UP)) boards.add(id);
+        if (boards.size() == part.boards().size()) return part;
+        if (boards.isEmpty()) boards.add(usedUp(part.boards().iterator().next()));
+        return part.toBuilder().boards(boards).build();
+    }
+
+    private static String usedUp(String id) {
+        int longest = 300 - Part.USED_UP.length();
+        int length = id.codePointCount(0, id.length());
+        return (length <= longest ? id : id.substring(0, id.offsetByCodePoints(0, longest))) + Part.USED_UP;
     }
 
     /** The boards of the stack that stay whole. */

@@ -120,12 +120,14 @@ class ChainTest {
         private Map<String, String> origin = new HashMap<>(); // board of the job underway -> board of the first
         private Job job;
         private Plan plan;
+        private ChainIds ids;
 
         Chain(SplittableRandom random, Job first) {
             this.random = random;
             this.first = first;
             job = first;
             plan = Printed.plan(Planner.plan(first, SHORT_SEARCH));
+            ids = ChainIds.of(first, plan);
             for (Board board : first.boards()) origin.put(board.id(), board.id());
         }
 
@@ -140,7 +142,7 @@ class ChainTest {
         /** Whether there is anything left to cut. */
         private boolean resumed() {
             Report report = new RandomMishap(random, job, plan).report();
-            Resume resume = new Resume(job, plan, report);
+            Resume resume = new Resume(job, plan, report, ids);
             for (SizeNow piece : resume.pieces())
                 if (piece.made()) made(piece.planned().name(), origin(piece.board()));
             Optional<Resumed> rest = resume.planned(left -> Planner.plan(left, SHORT_SEARCH));
@@ -148,7 +150,8 @@ class ChainTest {
                 holds(List.of(), resume.shortages());
                 return false;
             }
-            assertThat(ChainReplay.faults(job, plan, report, rest.get())).isEmpty();
+            assertThat(ChainReplay.faults(job, plan, report, rest.get(), ids)).isEmpty();
+            ids = rest.get().ids();
             Map<String, String> next = new HashMap<>();
             for (SizeNow piece : resume.pieces()) next.put(piece.id(), origin(piece.board()));
             origin = next;

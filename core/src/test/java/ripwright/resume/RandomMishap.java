@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.SplittableRandom;
 import ripwright.bill.Part;
 import ripwright.internal.geometry.Piece;
+import ripwright.internal.meant.PlannedPieces;
 import ripwright.job.Job;
 import ripwright.measure.Length;
 import ripwright.plan.Plan;
@@ -21,6 +22,7 @@ final class RandomMishap {
     private final Job job;
     private final Plan plan;
     private final List<Integer> done;
+    private final List<String> made;
     private final Report report;
 
     RandomMishap(SplittableRandom random, Job job, Plan plan) {
@@ -28,12 +30,34 @@ final class RandomMishap {
         this.job = job;
         this.plan = plan;
         done = done();
-        Resume before = new Resume(job, plan, new Report(job.name(), done, List.of(), Optional.empty()));
-        report = new Report(job.name(), done, changes(before), Optional.empty());
+        made = random.nextInt(3) == 0 ? made() : List.of();
+        Resume before = new Resume(job, plan, report(List.of()));
+        report = report(changes(before));
     }
 
     Report report() {
         return report;
+    }
+
+    private Report report(List<Change> changes) {
+        return new Report(job.name(), done, made, changes, Optional.empty());
+    }
+
+    /** Some pieces of the next steps, each with what it comes from. */
+    private List<String> made() {
+        List<String> made = new ArrayList<>();
+        PlannedPieces pieces = new PlannedPieces(job, plan);
+        for (Step step : plan.steps()) {
+            if (done.contains(step.n())) continue;
+            for (String id : step.makes()) {
+                if (random.nextInt(3) == 0) continue;
+                List<String> more = new ArrayList<>(made);
+                more.add(id);
+                if (new DoneSteps(pieces, done, more).problems().isEmpty()) made.add(id);
+                if (made.size() > 6) return made;
+            }
+        }
+        return made;
     }
 
     private List<Integer> done() {
@@ -44,7 +68,7 @@ final class RandomMishap {
             int skipped = done.get(random.nextInt(done.size()));
             List<Integer> without = new ArrayList<>(done);
             without.remove(Integer.valueOf(skipped));
-            if (new DoneSteps(plan, new PlannedPieces(job, plan), without)
+            if (new DoneSteps(new PlannedPieces(job, plan), without, List.of())
                     .problems()
                     .isEmpty()) return without;
         }
@@ -90,7 +114,7 @@ final class RandomMishap {
     private Optional<Change> wider(SizeNow piece) {
         Change change = new Change.Width(piece.id(), new Length(piece.wood().narrowWidth() + TICK));
         try {
-            new Resume(job, plan, new Report(job.name(), done, List.of(change), Optional.empty()));
+            new Resume(job, plan, report(List.of(change)));
             return Optional.of(change);
         } catch (WrongReportException e) {
             return Optional.empty();

@@ -2,6 +2,7 @@ package ripwright.settle;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -11,9 +12,11 @@ import org.junit.jupiter.api.Test;
 import ripwright.Options;
 import ripwright.Planner;
 import ripwright.job.Job;
+import ripwright.measure.Length;
 import ripwright.plan.Plan;
 import ripwright.replay.Replay;
 import ripwright.stock.Board;
+import ripwright.stock.History;
 import ripwright.testing.JobBuilder;
 import ripwright.testing.RandomJobs;
 import ripwright.testing.Seeds;
@@ -64,6 +67,31 @@ class SettlingTest {
             for (int i = 2; i >= 0; i--)
                 assertThat(settlements.get(i).unsettled(racks.get(i + 1))).isEqualTo(racks.get(i));
         });
+    }
+
+    /** The plan takes the longer of two offcuts, as more of it is left; of the other, which the part might have come from, no more is said. */
+    @Test
+    void a_part_that_may_come_from_an_offcut_the_plan_does_not_take_is_booked_all_the_same() {
+        List<Board> rack = List.of(offcut("R1", "30"), offcut("R2", "60"));
+        Job job = new JobBuilder("Stool")
+                .price("ash", new BigDecimal("6"))
+                .salvage(new BigDecimal("0.5"))
+                .rack(rack)
+                .parts(List.of(JobBuilder.part("leg", 1, "25", "2")
+                        .boards(Set.of("R1", "R2"))
+                        .build()))
+                .build();
+        Plan plan = Planner.plan(job, QUICK);
+        Settling settling = new Settling(job, plan, rack);
+        assertThat(settling.job().rack()).extracting(Board::id).containsExactly("R2");
+        assertThat(settling.job().parts().get(0).boards()).containsExactly("R2");
+        assertThat(Replay.faults(settling.job(), plan)).isEmpty();
+    }
+
+    private static Board offcut(String id, String length) {
+        return Board.measured(id, "ash", Length.inches("3/4"), Length.inches("3"), Length.inches(length))
+                .onRack(History.UNKNOWN)
+                .build();
     }
 
     private static Job onRack(Job job, List<Board> rack) {

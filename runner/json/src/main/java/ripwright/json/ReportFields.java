@@ -31,9 +31,12 @@ final class ReportFields extends ObjectKind<Report> {
         Format.readNumber(fields);
         String job = fields.required("job", Names.of("job's name"));
         List<Integer> done = fields.required("done", Kinds.list(Kinds.wholeInt(0, Integer.MAX_VALUE), MOST));
+        List<String> made =
+                fields.optional("made", Kinds.list(Names.of("piece"), MOST)).orElse(List.of());
         List<Optional<Change>> changes = fields.required("changes", Kinds.list(new ChangeFields(lengths), MOST));
         Optional<String> note = fields.optional("note", NOTE);
-        return new Report(job, done, changes.stream().flatMap(Optional::stream).toList(), note);
+        return new Report(
+                job, done, made, changes.stream().flatMap(Optional::stream).toList(), note);
     }
 
     private static final Kind<String> NOTE = Kinds.of("text", "", ripwright.json.tree.Value::text);

@@ -20,7 +20,7 @@ import ripwright.resume.Report;
 
 /** A report as it was read, and where in its file everything stands. For one thread. */
 public final class ReportFile {
-    private static final Pattern DONE = Pattern.compile("done\\[(\\d+)]");
+    private static final Pattern DONE_OR_MADE = Pattern.compile("(done|made)\\[(\\d+)]");
     private static final Pattern CHANGE = Pattern.compile("changes\\[(\\d+)]\\.(\\w+)(?:\\.(\\w+))?");
 
     private final Problems problems;
@@ -79,9 +79,9 @@ public final class ReportFile {
     }
 
     private void note(Problem problem) {
-        Matcher done = DONE.matcher(problem.where());
+        Matcher listed = DONE_OR_MADE.matcher(problem.where());
         Matcher change = CHANGE.matcher(problem.where());
-        if (done.matches()) item("done", done.group(1)).ifPresent(value -> value.wrong(problem.what()));
+        if (listed.matches()) item(listed.group(1), listed.group(2)).ifPresent(value -> value.wrong(problem.what()));
         else if (change.matches()) {
             Optional<Fields> fields = item("changes", change.group(1)).flatMap(Value::fields);
             if (change.group(3) == null) fields.ifPresent(those -> those.wrong(change.group(2), problem.what()));

@@ -1,4 +1,4 @@
-package ripwright.resume;
+package ripwright.internal.meant;
 
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.OptionalLong;
 import java.util.stream.LongStream;
 import ripwright.bill.Part;
+import ripwright.internal.geometry.SectionEnds;
 import ripwright.job.Job;
 import ripwright.measure.Length;
 import ripwright.plan.Blank;
@@ -23,7 +24,7 @@ import ripwright.stock.Edge;
  * short for them by what an inch's sixth decimal hides. Blanks are as the bill has them; each place is the one nearby, if
  * there is one, that the board, a kerf or a blank makes. A plan that is exact stays so, but for what nobody can see.
  */
-final class AsMeant {
+public final class AsMeant {
     private static final long HIDDEN = 51; // nanometers: three roundings to a millionth of an inch come to 39.6
 
     private final Job job;
@@ -33,7 +34,8 @@ final class AsMeant {
     private final Map<String, Part> parts = new HashMap<>();
     private final Map<String, Length> widths = new HashMap<>(); // by setting
 
-    AsMeant(Job job, Plan plan) {
+    /** Of that plan of that job. */
+    public AsMeant(Job job, Plan plan) {
         this.job = job;
         this.plan = plan;
         kerf = job.saw().crosscutKerf().nanometers();
@@ -41,7 +43,8 @@ final class AsMeant {
         for (Part part : job.parts()) parts.put(part.name(), part);
     }
 
-    Plan plan() {
+    /** The plan, its places where they were meant to be. */
+    public Plan plan() {
         List<CutBoard> cut = new ArrayList<>();
         for (CutBoard one : plan.boards()) cut.add(boards.containsKey(one.board()) ? of(one) : one);
         List<Setting> settings = plan.settings().stream()
@@ -85,6 +88,7 @@ final class AsMeant {
 
     /** From the board's end or trim, the section before or a defect to where its blanks end; or from there back. */
     private Span span(Section section, Board board, OptionalLong behind, OptionalLong next) {
+        if (job.breakdown().leavesOver()) return onTheTape(section, board, behind);
         long length = board.length().nanometers();
         long near = board.endTrim().near().nanometers();
         long far = length - board.endTrim().far().nanometers();
@@ -98,6 +102,21 @@ final class AsMeant {
         return new Span(begin, to, from.isPresent(), surelyTo);
     }
 
+    /** Where sections are left long they begin and end on readings of the tape, whatever their blanks do. */
+    private Span onTheTape(Section section, Board board, OptionalLong behind) {
+        long reading = SectionEnds.reading(job);
+        long length = board.length().nanometers();
+        long from = section.from().nanometers();
+        long to = section.to().nanometers();
+        OptionalLong start = near(from, places(behind, LongStream.of(nearest(from, reading)), 0));
+        OptionalLong end = near(to, length, nearest(to, reading));
+        return new Span(start.orElse(from), end.orElse(to), true, true);
+    }
+
+    private static long nearest(long place, long reading) {
+        return (place + reading / 2) / reading * reading;
+    }
+
     private static long[] places(OptionalLong one, LongStream some, long... others) {
         return LongStream.concat(stream(one), LongStream.concat(some, LongStream.of(others)))
                 .toArray();
@@ -105,11 +124,14 @@ final class AsMeant {
 
     private Section of(Section section, Board board, Span span) {
         List<Strip> strips = new ArrayList<>();
+        SectionEnds ends = new SectionEnds(board, job, 0);
+        OptionalLong first = OptionalLong.of(ends.spanFrom(span.from()));
+        OptionalLong last = OptionalLong.of(ends.spanTo(span.to()));
         long offset = 0;
         for (Strip strip : section.strips()) {
             Length width = width(strip);
             strip.setting().ifPresent(setting -> widths.put(setting, width));
-            List<Blank> blanks = blanks(strip, board, OptionalLong.of(span.from()), OptionalLong.of(span.to()));
+            List<Blank> blanks = blanks(strip, board, first, last);
             strips.add(new Strip(strip.id(), new Length(offset), width, strip.setting(), blanks));
             offset += width.nanometers() + job.saw().ripKerf().nanometers();
         }

@@ -1,4 +1,4 @@
-package ripwright.resume;
+package ripwright.internal.meant;
 
 import java.util.HashMap;
 import java.util.List;
@@ -20,7 +20,7 @@ import ripwright.plan.TestBlank;
 import ripwright.stock.Board;
 
 /** Everything a plan names, by its id. */
-final class PlannedPieces {
+public final class PlannedPieces {
     private final Job job;
     private final Plan plan;
     private final Map<String, Board> boards = new HashMap<>();
@@ -35,7 +35,8 @@ final class PlannedPieces {
     private final Map<String, Setting> settings = new HashMap<>();
     private final TestBlankPlaces places;
 
-    PlannedPieces(Job job, Plan plan) {
+    /** Of that plan of that job. */
+    public PlannedPieces(Job job, Plan plan) {
         this.job = job;
         this.plan = plan;
         for (Board board : job.boards()) boards.put(board.id(), board);
@@ -61,61 +62,71 @@ final class PlannedPieces {
         }
     }
 
-    Plan plan() {
+    public Plan plan() {
         return plan;
     }
 
-    Optional<Board> board(String id) {
+    public Optional<Board> board(String id) {
         return Optional.ofNullable(boards.get(id));
     }
 
-    Optional<CutBoard> cutBoard(String id) {
+    public Optional<CutBoard> cutBoard(String id) {
         return Optional.ofNullable(cutBoards.get(id));
     }
 
-    Optional<Section> section(String id) {
+    public Optional<Section> section(String id) {
         return Optional.ofNullable(sections.get(id));
     }
 
-    Optional<Strip> strip(String id) {
+    public Optional<Strip> strip(String id) {
         return Optional.ofNullable(strips.get(id));
     }
 
-    Optional<Section> sectionOf(String strip) {
+    public Optional<Section> sectionOf(String strip) {
         return Optional.ofNullable(sectionOfStrip.get(strip));
     }
 
-    Optional<Blank> blank(String id) {
+    public Optional<Blank> blank(String id) {
         return Optional.ofNullable(blanks.get(id));
     }
 
-    Optional<String> stripOf(String blank) {
+    public Optional<String> stripOf(String blank) {
         return Optional.ofNullable(stripOfBlank.get(blank));
     }
 
-    Optional<TestBlank> testBlank(String id) {
+    public Optional<TestBlank> testBlank(String id) {
         return Optional.ofNullable(testBlanks.get(id));
     }
 
-    Optional<TestBlankPlaces.Place> placeOf(TestBlank blank) {
+    public Optional<TestBlankPlaces.Place> placeOf(TestBlank blank) {
         return places.of(blank.id());
     }
 
-    Optional<Offcut> offcut(String id) {
+    public Optional<Offcut> offcut(String id) {
         return Optional.ofNullable(offcuts.get(id));
     }
 
-    Optional<Setting> setting(String id) {
+    public Optional<Setting> setting(String id) {
         return Optional.ofNullable(settings.get(id));
     }
 
+    /** Of all sections, strips, blanks, test blanks and offcuts. */
+    public Set<String> ids() {
+        Set<String> ids = new TreeSet<>(sections.keySet());
+        ids.addAll(strips.keySet());
+        ids.addAll(blanks.keySet());
+        ids.addAll(testBlanks.keySet());
+        ids.addAll(offcuts.keySet());
+        return ids;
+    }
+
     /** Whether the plan has a piece of that id at all, other than a board. */
-    boolean names(String id) {
+    public boolean names(String id) {
         return List.of(sections, strips, blanks, testBlanks, offcuts).stream().anyMatch(map -> map.containsKey(id));
     }
 
     /** Which boards the blanks of a part come from, by the part's name. */
-    Map<String, Set<String>> boardsOfParts() {
+    public Map<String, Set<String>> boardsOfParts() {
         Map<String, Set<String>> of = new HashMap<>();
         for (CutBoard cut : plan.boards())
             for (Section section : cut.sections())
@@ -125,14 +136,14 @@ final class PlannedPieces {
         return of;
     }
 
-    Set<String> stripsOf(String section) {
+    public Set<String> stripsOf(String section) {
         Set<String> ids = new TreeSet<>();
         section(section).ifPresent(those -> those.strips().forEach(strip -> ids.add(strip.id())));
         return ids;
     }
 
     /** What a section gives up at its edge, exactly as it is due, where the file rounded it. */
-    long exactLoss(Length loss, long due) {
+    public long exactLoss(Length loss, long due) {
         long printed = loss.nanometers();
         long off = job.units().nanometers() / 1_000_000; // as much as two roundings to six decimals come to
         return Math.abs(printed - due) <= off ? due : printed;
