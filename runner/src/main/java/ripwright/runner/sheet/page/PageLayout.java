@@ -39,7 +39,7 @@ public final class PageLayout {
         Pieces pieces = new Pieces(job, plan, maps);
         return new Page(
                 new TitleFacts(job, plan, ending).block(),
-                new Preparation(plan, maps, tape).blocks(),
+                new Preparation(new CautionNotes(plan, pieces), maps, tape).blocks(),
                 new Key(plan.units(), scale).drawing(),
                 figures,
                 work(pieces, tape),
@@ -50,14 +50,16 @@ public final class PageLayout {
     }
 
     private List<Block> work(Pieces pieces, Tape tape) {
-        StepCells cells = new StepCells(plan);
-        RoughWork rough = new RoughWork(pieces, tape, cells);
+        CautionNotes cautions = new CautionNotes(plan, pieces);
+        StepCells cells = new StepCells(cautions.minded());
+        CutWords words = new CutWords(job, plan, pieces, tape);
+        RoughWork rough = new RoughWork(pieces, tape, cells, job.breakdown().leavesOver());
         RipWork rips = new RipWork(plan, pieces, tape, cells);
-        CrosscutWork crosscuts = new CrosscutWork(pieces, tape, cells);
+        CrosscutWork crosscuts = new CrosscutWork(pieces, tape, cells, words);
+        FitWork fits = new FitWork(pieces, tape, cells, words);
         List<Run> runs = Run.of(plan.steps());
         List<Run> stops =
                 runs.stream().filter(run -> run.work() == Run.Work.STOP).toList();
-        CautionNotes cautions = new CautionNotes(plan);
         List<Block> blocks = new ArrayList<>();
         for (Run run : runs) {
             Block block = switch (run.work()) {
@@ -66,8 +68,9 @@ public final class PageLayout {
                 case STRAIGHTEN -> rough.straighten(run.steps());
                 case RIP -> rips.block(run);
                 case SQUARE -> crosscuts.square(run.steps());
+                case WHOLE -> crosscuts.whole(run.steps());
                 case STOP -> crosscuts.stop(run, stops.indexOf(run) + 1, stops.size());
-                case FIT -> crosscuts.fit(run.steps());
+                case FIT -> fits.block(run.steps());
                 case TRIM -> crosscuts.trim(run.steps());
             };
             blocks.add(block.with(cautions.about(run.steps())));
