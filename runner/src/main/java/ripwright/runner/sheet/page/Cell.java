@@ -53,8 +53,10 @@ public record Cell(Kind kind, String text, List<Tick> ticks, Optional<Opening> o
         MINDED_STEP,
         /** The id or name of a piece; heads its row. */
         ID,
-        /** Words. */
+        /** A name or a few words. */
         TEXT,
+        /** A sentence on how or why. */
+        WORDS,
         /** A measure or a count. */
         NUMBER,
         /** The number of a figure. */

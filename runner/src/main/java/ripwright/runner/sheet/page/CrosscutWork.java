@@ -40,7 +40,7 @@ final class CrosscutWork {
                         Table.step(),
                         Table.text("Section"),
                         Table.text(tape.column("Cut off")),
-                        Table.ticks("Strips, each with its step")),
+                        Table.ticks("Strips, in the order of the steps")),
                 alike.stream().map(this::squares).toList());
         List<String> notes = List.of(
                 "Cut the marked end of each strip off square: about as much as is said, less if that cleans it up,"
@@ -96,7 +96,7 @@ final class CrosscutWork {
                         Table.text("Strip"),
                         Table.number(tape.column("Width")),
                         Table.text("Part"),
-                        Table.text("How"),
+                        Table.words("How"),
                         Table.ticks("Blanks, in the order they come off")),
                 run.steps().stream().map(this::cut).toList());
         List<String> notes = turn == 1

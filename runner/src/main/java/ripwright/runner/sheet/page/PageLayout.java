@@ -37,16 +37,27 @@ public final class PageLayout {
             figures.add(new Figure(number, new BoardDrawing("Fig. " + number, map, plan.units(), scale).drawing()));
         }
         Pieces pieces = new Pieces(job, plan, maps);
+        Finish finish = new Finish(job, plan, pieces, tape);
+        List<Block> work = work(pieces, tape);
+        List<Run> runs = Run.of(plan.steps());
+        int beforeDrawings = !runs.isEmpty() && runs.get(0).work() == Run.Work.BREAKDOWN ? 1 : 0;
         return new Page(
                 new TitleFacts(job, plan, ending).block(),
-                new Preparation(new CautionNotes(plan, pieces), maps, tape).blocks(),
+                preparation(finish, pieces, maps, tape),
                 new Key(plan.units(), scale).drawing(),
                 figures,
-                work(pieces, tape),
-                new Finish(job, plan, pieces, tape).blocks(),
+                work.subList(0, beforeDrawings),
+                work.subList(beforeDrawings, work.size()),
+                finish.blocks(),
                 new Labels(plan, pieces, tape).all(),
                 new Differences(plan, pieces, tape).all(),
                 plan.units() == Unit.INCH ? "inches" : "millimeters");
+    }
+
+    private List<Block> preparation(Finish finish, Pieces pieces, List<BoardMap> maps, Tape tape) {
+        List<Block> blocks = new ArrayList<>(new Preparation(new CautionNotes(plan, pieces), maps, tape).blocks());
+        blocks.add(1, finish.parts()); // behind the cautions
+        return blocks;
     }
 
     private List<Block> work(Pieces pieces, Tape tape) {

@@ -152,7 +152,7 @@ final class RoughWork {
                         Table.text("Edge"),
                         Table.number(tape.column("Take off")),
                         Table.number(tape.column("Leaves")),
-                        Table.text("Why")),
+                        Table.words("Why")),
                 steps.stream().map(this::straighten).toList());
         String note =
                 "The edge named here rides the fence at every rip: seen from the marked end, face up. Take off what is"
