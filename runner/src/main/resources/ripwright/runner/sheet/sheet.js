@@ -15,7 +15,7 @@
     } catch {
       keeps = false;
     }
-    return { ticks: found.ticks || [], changes: found.changes || [], note: found.note || '' };
+    return { ticks: found.ticks || [], changes: found.changes || [], note: found.note || '', openings: found.openings || {} };
   }
 
   function keep() {
@@ -41,6 +41,12 @@
     return [...steps.values()].sort((a, b) => a.n - b.n);
   }
 
+  // The steps of a row, "7" or "7\u20139".
+  function stretch(text) {
+    const [first, last = first] = text.split('\u2013').map(Number);
+    return Array.from({ length: last - first + 1 }, (_, i) => first + i);
+  }
+
   const done = (step) => step.ticked === step.boxes;
   const numbers = (steps) => steps.map((step) => step.n).join(', ');
 
@@ -52,12 +58,13 @@
     byId('warning').textContent = keeps ? '' : 'This browser keeps no ticks: they are gone when the page is closed.';
     byId('open-report').textContent = state.changes.length === 0 ? 'Report' : `Report (${state.changes.length} different)`;
     byId('done').textContent = `${ready.length} of ${steps.length} steps are done.`;
-    byId('half-done').textContent = half.length === 0 ? '' : `Ticked in part, and told as not done: ${numbers(half)}.`;
+    byId('half-done').textContent = half.length === 0 ? '' : `Ticked in part, and told piece by piece: ${numbers(half)}.`;
     byId('no-changes').hidden = state.changes.length > 0;
     byId('changes').replaceChildren(...state.changes.map(line));
     byId('note').value = state.note;
     for (const button of document.querySelectorAll('button.differs'))
-      button.classList.toggle('noted', state.changes.some((one) => String(one.step) === button.dataset.step));
+      button.classList.toggle('noted', state.changes.some((one) => stretch(button.dataset.step).includes(one.step)));
+    for (const input of openings) answer(input);
   }
 
   function line(noted) {
@@ -80,12 +87,14 @@
   const form = difference.querySelector('form');
   const thing = byId('thing');
   const how = () => form.elements.how.value;
-  const typed = (id) => byId(id).value.trim().replace(/\s+/g, ' ');
+  // As a person writes a length, and as every reader takes it: 12-3/8" is 12 3/8 in.
+  const plain = (text) => text.trim().replace(/\s*("|\u2033|\u201d|'')$/, ' in').replace(/(\d)-(?=\d+\/)/, '$1 ').replace(/\s+/g, ' ');
+  const typed = (id) => (byId(id).classList.contains('length') ? plain(byId(id).value) : byId(id).value.trim().replace(/\s+/g, ' '));
 
   function ask(step) {
     form.reset();
     byId('difference-step').textContent = step;
-    thing.replaceChildren(byId(`outcomes-${step}`).content.cloneNode(true));
+    thing.replaceChildren(...stretch(step).map((n) => byId(`outcomes-${n}`).content.cloneNode(true)));
     narrow();
     difference.showModal();
   }
@@ -119,7 +128,7 @@
       change[how()] = typed(how());
       says = `${how()} ${change[how()]}`;
     }
-    return { step: Number(byId('difference-step').textContent), text: `${chosen.textContent}: ${says}`, change };
+    return { step: stretch(byId('difference-step').textContent)[0], text: `${chosen.textContent}: ${says}`, change };
   }
 
   for (const button of document.querySelectorAll('button.differs'))
@@ -133,7 +142,74 @@
     difference.returnValue = '';
   });
 
+  // Openings: what to cut to, and whether the strip has it. Whole nanometers, as the plan has them.
+
+  const openings = [...document.querySelectorAll('input.opening')];
+  const INCH = 25400000;
+  const MILLIMETER = 1000000;
+
+  // A length in nanometers; NaN when it is none.
+  function length(text) {
+    const found = /^(?:(\d+(?:\.\d*)?|\.\d+)|(?:(\d+) )?(\d+)\/(\d+))(?: ?(in|mm))?$/.exec(plain(text));
+    if (!found) return NaN;
+    const [, number, whole = '0', over, under, unit] = found;
+    const value = number === undefined ? Number(whole) + Number(over) / Number(under) : Number(number);
+    const inches = unit === undefined ? root.dataset.unit === 'inches' : unit === 'in';
+    return Number.isFinite(value) ? Math.round(value * (inches ? INCH : MILLIMETER)) : NaN;
+  }
+
+  // As the sheet writes it: to the nearest 1/64 in or 0.1 mm, or as `round` has it.
+  function written(nanometers, round = Math.round) {
+    if (root.dataset.unit !== 'inches') return `${round(nanometers / (MILLIMETER / 10)) / 10} mm`;
+    let parts = round((nanometers * 64) / INCH);
+    let under = 64;
+    const whole = Math.floor(parts / 64);
+    parts %= 64;
+    while (parts > 0 && parts % 2 === 0) {
+      parts /= 2;
+      under /= 2;
+    }
+    if (parts === 0) return `${whole} in`;
+    return `${whole === 0 ? '' : `${whole} `}${parts}/${under} in`;
+  }
+
+  const cutTo = (input) => length(input.value) + Number(input.dataset.beyond);
+
+  // What the earlier parts of the strip took of its spare; what they gave back is not counted on.
+  function taken(input) {
+    return openings
+      .slice(0, openings.indexOf(input))
+      .filter((one) => one.dataset.strip === input.dataset.strip)
+      .map((one) => cutTo(one) - Number(one.dataset.planned))
+      .reduce((sum, more) => sum + (more > 0 ? more : 0), 0);
+  }
+
+  function answer(input) {
+    const says = input.parentElement.querySelector('output');
+    const cut = cutTo(input);
+    const given = input.value.trim() !== '';
+    const left = Number(input.dataset.planned) + Number(input.dataset.spare) - taken(input) - cut;
+    input.toggleAttribute('aria-invalid', given && Number.isNaN(cut));
+    says.classList.toggle('short', left < 0);
+    if (!given) says.textContent = '';
+    else if (Number.isNaN(cut)) says.textContent = 'No length: write 12 3/8 or 314 mm.';
+    else if (left < 0) says.textContent = `Cut to ${written(cut)}: too short by ${written(-left, Math.ceil)}.`;
+    else says.textContent = `Cut to ${written(cut)}: fits, ${written(left, Math.floor)} spare left.`;
+  }
+
+  for (const input of openings)
+    input.addEventListener('input', () => {
+      state.openings[input.dataset.blank] = input.value;
+      keep();
+    });
+
   // The report.
+
+  // Pieces that are there though their step is not done.
+  function made() {
+    const half = new Set(tally().filter((step) => !done(step)).map((step) => String(step.n)));
+    return boxes.filter((box) => box.checked && box.dataset.made && half.has(box.dataset.step)).map((box) => box.dataset.made);
+  }
 
   function report() {
     const file = {
@@ -142,6 +218,7 @@
       done: tally().filter(done).map((step) => step.n),
       changes: state.changes.map((one) => one.change),
     };
+    if (made().length > 0) file.made = made();
     if (state.note.trim() !== '') file.note = state.note.trim();
     return file;
   }
@@ -171,12 +248,15 @@
     for (const box of boxes) box.checked = false;
     state.changes = [];
     state.note = '';
+    state.openings = {};
+    for (const input of openings) input.value = '';
     keep();
   });
 
   function take() {
     const found = kept();
     for (const box of boxes) box.checked = found.ticks.includes(name(box));
+    for (const input of openings) input.value = found.openings[input.dataset.blank] || '';
     return found;
   }
 

@@ -23,11 +23,11 @@ import ripwright.stock.Edge;
  * hold its own.
  */
 public final class BoardDrawing {
-    /** How wide a drawing is, in hundredths of a point: it fits A4 and Letter turned sideways. */
-    public static final long WIDTH = 72_000;
+    /** How wide a drawing is, in hundredths of a point: it fits A4 and Letter. */
+    public static final long WIDTH = 52_600;
 
     /** How wide the drawing of a short board is: two stand side by side. */
-    public static final long HALF_WIDTH = 35_500;
+    public static final long HALF_WIDTH = 26_000;
 
     private static final long LEFT = 4_600; // room for the words at the marked end
     private static final long MARGIN = 300;
@@ -59,7 +59,7 @@ public final class BoardDrawing {
         Frame frame = new Frame(scale, LEFT, readings.draw(paper, TITLE + 500));
         board(paper, frame);
         Callouts callouts = new Callouts();
-        new InsideLabels(map, frame, paper, callouts).draw();
+        new InsideLabels(map, units, frame, paper, callouts).draw();
         long bottom =
                 frame.y(map.board().width().max(map.board().widthAtFarEnd()).nanometers());
         long below = sections(paper, frame, bottom + 700);

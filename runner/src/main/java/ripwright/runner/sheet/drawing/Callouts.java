@@ -13,7 +13,7 @@ final class Callouts {
     static final long ROW = 1160;
 
     /** How long a label may be. */
-    static final long LONGEST = 30_000;
+    static final long LONGEST = 24_000;
 
     private static final int MOST_ROWS = 6;
     private static final long GAP = 300;

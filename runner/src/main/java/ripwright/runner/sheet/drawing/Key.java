@@ -9,9 +9,9 @@ import ripwright.runner.sheet.drawing.Words.Anchor;
 
 /** Draws the key to the board drawings: what each hatch and mark means, and a scale bar. */
 public final class Key {
-    private static final long COLUMN = 17_900;
+    private static final long COLUMN = 13_100;
     private static final long ROW = 1_900;
-    private static final long SWATCH = 3_000;
+    private static final long SWATCH = 2_000;
 
     private final Unit units;
     private final Scale scale;
@@ -26,12 +26,12 @@ public final class Key {
     public Drawing drawing() {
         Paper paper = new Paper();
         paper.shape(Shape.box(Look.PIECE, swatch(paper, 0, 0, "blank: id and part")));
-        hatched(paper, 1, 0, Hatching.OFFCUT, Look.PIECE, "offcut for the rack");
+        hatched(paper, 1, 0, Hatching.OFFCUT, Look.PIECE, "offcut to keep");
         hatched(paper, 2, 0, Hatching.TEST_BLANK, Look.PIECE, "test blank");
         paper.hatch(Hatching.WASTE, swatch(paper, 3, 0, "waste").corners());
         hatched(paper, 0, 1, Hatching.DEFECT, Look.DEFECT, "defect: no part on it");
-        hatched(paper, 1, 1, Hatching.SOUND_DEFECT, Look.SOUND_DEFECT, "defect: no show part on it");
-        reference(paper, swatch(paper, 2, 1, "edge that rides the fence"));
+        hatched(paper, 1, 1, Hatching.SOUND_DEFECT, Look.SOUND_DEFECT, "defect: no show part");
+        reference(paper, swatch(paper, 2, 1, "edge to the fence"));
         cut(paper, swatch(paper, 3, 1, "cut, made in step 7"));
         bar(paper);
         return paper.drawing(

@@ -9,8 +9,8 @@ import ripwright.stock.Board;
  * @param denominator 12 for 1 : 12
  */
 public record Scale(long denominator) {
-    /** What a board's length may take of a page turned sideways, in hundredths of a point. */
-    static final long LONGEST = 66_400;
+    /** What a board's length may take of a page, in hundredths of a point. */
+    static final long LONGEST = 47_600;
 
     private static final long WIDEST = 34_000;
     private static final long LARGEST = 4; // 1 : 4 is large enough for the shortest offcut
@@ -20,7 +20,7 @@ public record Scale(long denominator) {
         if (denominator < 1) throw new IllegalArgumentException("No scale: 1 : " + denominator + ".");
     }
 
-    /** The largest scale at which each of those boards fits a page of A4 and of Letter, turned sideways. */
+    /** The largest scale at which each of those boards fits a page of A4 and of Letter. */
     public static Scale fitting(List<Board> boards) {
         long denominator = LARGEST;
         for (Board board : boards) {

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.OptionalInt;
 import java.util.stream.Collectors;
+import ripwright.measure.Unit;
 import ripwright.plan.Blank;
 import ripwright.runner.sheet.drawing.Words.Anchor;
 import ripwright.runner.sheet.place.BoardMap;
@@ -20,12 +21,14 @@ final class StripLabels {
     private static final long STEP = 200; // how far a name is moved along before the next try
 
     private final BoardMap map;
+    private final Unit units;
     private final Frame frame;
     private final Paper paper;
     private final Callouts callouts;
 
-    StripLabels(BoardMap map, Frame frame, Paper paper, Callouts callouts) {
+    StripLabels(BoardMap map, Unit units, Frame frame, Paper paper, Callouts callouts) {
         this.map = map;
+        this.units = units;
         this.frame = frame;
         this.paper = paper;
         this.callouts = callouts;
@@ -48,15 +51,29 @@ final class StripLabels {
                     Lettering.LABEL.fitted(contents(placed), Callouts.LONGEST));
             return;
         }
-        String fitted = Lettering.ID.fitted(id, Math.min(9_000, strip.width()));
-        long width = Lettering.ID.width(fitted);
+        String named = named(placed);
+        if (written(strip, named) || written(strip, Lettering.ID.fitted(id, Math.min(9_000, strip.width())))) return;
+        callouts.name(new Spot(strip.center(), strip.middle()), Lettering.LABEL.fitted(named, Callouts.LONGEST));
+    }
+
+    /** Its id and how wide it is; a board ripped already says that in its title. */
+    private String named(PlacedStrip placed) {
+        String id = Isolated.name(placed.strip().id());
+        return placed.strip().setting().isEmpty()
+                ? id
+                : id + ", " + units.nearest(placed.strip().width());
+    }
+
+    private boolean written(Box strip, String text) {
+        long width = Lettering.ID.width(text);
+        if (text.isEmpty() || width > Math.min(12_000, strip.width())) return false;
         for (long x = strip.left() + MARGIN; x + width <= strip.right(); x += STEP) {
-            Words words = new Words(Lettering.ID, Anchor.START, x, strip.middle() + Lettering.ID.rise() / 2, fitted);
+            Words words = new Words(Lettering.ID, Anchor.START, x, strip.middle() + Lettering.ID.rise() / 2, text);
             if (!paper.free(words.box())) continue;
             paper.words(words);
-            return;
+            return true;
         }
-        callouts.name(new Spot(strip.center(), strip.middle()), Lettering.LABEL.fitted(id, Callouts.LONGEST));
+        return false;
     }
 
     /** All a thin strip holds, in one line: the blanks of each part and, in parentheses, their step. */
@@ -73,7 +90,7 @@ final class StripLabels {
         String text = blanks.entrySet().stream()
                 .map(part -> String.join(" ", part.getValue()) + " " + part.getKey())
                 .collect(Collectors.joining(", "));
-        return Isolated.name(placed.strip().id()) + (text.isEmpty() ? "" : ": " + text);
+        return named(placed) + (text.isEmpty() ? "" : ": " + text);
     }
 
     private static boolean touches(SawCut cut, Blank blank, PlacedStrip strip) {

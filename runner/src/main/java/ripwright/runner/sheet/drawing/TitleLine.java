@@ -7,8 +7,8 @@ import ripwright.stock.Board;
 
 /** What stands above a board's drawing: its figure, its id, what it is, and which way the grain runs. */
 final class TitleLine {
-    private static final long ARROW = 9_000; // room for the grain's arrow
-    private static final long LONGEST_ID = 26_000;
+    private static final long ARROW = 6_000; // room for the grain's arrow
+    private static final long LONGEST_ID = 18_000;
 
     private final String figure;
     private final String id;

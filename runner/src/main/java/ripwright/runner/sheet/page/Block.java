@@ -11,23 +11,28 @@ import java.util.stream.Stream;
  * @param heading what to do
  * @param notes how to do it
  * @param table to what
+ * @param whole whether it stands on one page if it can, however many rows it has
  */
-public record Block(String stage, String heading, List<String> notes, Optional<Table> table) {
-    private static final int FEW_ROWS = 12;
+public record Block(String stage, String heading, List<String> notes, Optional<Table> table, boolean whole) {
+    private static final int FEW_ROWS = 6;
 
     /** Keeps a copy of the list. */
     public Block {
         notes = List.copyOf(notes);
     }
 
+    Block(String stage, String heading, List<String> notes, Optional<Table> table) {
+        this(stage, heading, notes, table, false);
+    }
+
     /** This, with more notes at the end. */
     Block with(List<String> more) {
         return new Block(
-                stage, heading, Stream.concat(notes.stream(), more.stream()).toList(), table);
+                stage, heading, Stream.concat(notes.stream(), more.stream()).toList(), table, whole);
     }
 
     /** Whether it is small enough to be kept on one page. */
     public boolean small() {
-        return table.map(Table::rows).orElse(0) <= FEW_ROWS;
+        return whole || table.map(Table::rows).orElse(0) <= FEW_ROWS;
     }
 }

@@ -1,53 +1,89 @@
 package ripwright.runner.sheet.page;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
+import java.util.Comparator;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
-import ripwright.bill.Part;
 import ripwright.measure.Length;
 import ripwright.plan.Step;
 import ripwright.runner.sheet.drawing.Isolated;
-import ripwright.runner.sheet.page.Table.Column;
 import ripwright.runner.sheet.page.Table.Group;
 
-/** What is done at the crosscut saw once the strips are ripped: stop by stop, then the fitted parts. */
+/** What is done at the crosscut saw once the strips are ripped: squaring, then stop by stop. The words are {@link CutWords}. */
 final class CrosscutWork {
-    private static final String HOW_TO_READ =
-            "A blank \u201cat 10\u201d starts 10 from the end of its strip that lay nearer the board's marked end.";
-
     private final Pieces pieces;
     private final Tape tape;
     private final StepCells cells;
+    private final CutWords words;
 
-    CrosscutWork(Pieces pieces, Tape tape, StepCells cells) {
+    CrosscutWork(Pieces pieces, Tape tape, StepCells cells, CutWords words) {
         this.pieces = pieces;
         this.tape = tape;
         this.cells = cells;
+        this.words = words;
     }
 
+    /** A row for strips of one section that lose as much. */
     Block square(List<Step> steps) {
+        List<List<Step>> alike = new ArrayList<>();
+        for (Step step : steps) {
+            boolean joins = !alike.isEmpty()
+                    && row(step).equals(row(alike.get(alike.size() - 1).get(0)));
+            if (!joins) alike.add(new ArrayList<>());
+            alike.get(alike.size() - 1).add(step);
+        }
         Table table = new Table(
                 "Ends to cut off square",
-                List.of(Table.tick(), Table.step(), Table.text("Strip"), Table.number(tape.column("Width"))),
-                steps.stream().map(this::square).toList());
-        List<String> notes =
-                List.of("Cut the rough marked end of each strip off square, as little as cleans it up and no end"
-                        + " trim or check stays on. Every length is measured from that end.");
-        return new Block("Before the first stop", "Square one end", notes, Optional.of(table));
+                List.of(
+                        Table.step(),
+                        Table.text("Section"),
+                        Table.text(tape.column("Cut off")),
+                        Table.ticks("Strips, in the order of the steps")),
+                alike.stream().map(this::squares).toList());
+        List<String> notes = List.of(
+                "Cut the marked end of each strip off square: about as much as is said, less if that cleans it up,"
+                        + " never more, as all lengths of the strip start there. Look at the fresh end: while it shows a"
+                        + " check, cut again. Write the strip's id behind the cut if it falls with the end.");
+        return new Block("Before the first stop", "Square one end of each strip", notes, Optional.of(table));
     }
 
-    private Group square(Step step) {
+    private List<String> row(Step step) {
+        return pieces.strip(step.piece())
+                .map(strip -> List.of(strip.section().section().id(), words.offTheEnd(strip)))
+                .orElse(List.of());
+    }
+
+    private Group squares(List<Step> steps) {
+        Step first = steps.get(0);
+        List<String> row = row(first);
         return new Group(List.of(List.of(
-                StepCells.tick(step, step.piece()),
-                cells.number(step),
-                Cell.text(step.piece()),
-                Cell.number(pieces.strip(step.piece())
-                        .map(strip -> tape.read(strip.strip().width()))
-                        .orElse("")))));
+                cells.numbers(steps),
+                Cell.text(row.isEmpty() ? "" : row.get(0)),
+                Cell.text(row.isEmpty() ? "" : row.get(1)),
+                Cell.ticks(steps.stream()
+                        .map(step -> StepCells.tick(step, step.piece(), Isolated.name(step.piece())))
+                        .toList()))));
+    }
+
+    /** Blanks as long as their strips. */
+    Block whole(List<Step> steps) {
+        Table table = new Table(
+                "Blanks that are their whole strip",
+                List.of(Table.step(), Table.text("Strip"), Table.text("Part"), Table.ticks("Blanks")),
+                steps.stream()
+                        .map(step -> new Group(List.of(List.of(
+                                cells.number(step),
+                                Cell.text(step.piece()),
+                                Cell.text(parts(blanks(step))),
+                                Cell.ticks(boxes(step))))))
+                        .toList());
+        return new Block(
+                "",
+                "Long enough as they are",
+                List.of("No cut: the strip is the blank. Label it."),
+                Optional.of(table));
     }
 
     Block stop(Run run, int turn, int of) {
@@ -60,127 +96,62 @@ final class CrosscutWork {
                         Table.text("Strip"),
                         Table.number(tape.column("Width")),
                         Table.text("Part"),
-                        Table.ticks("Blanks, and where on the strip each starts")),
+                        Table.words("How"),
+                        Table.ticks("Blanks, in the order they come off")),
                 run.steps().stream().map(this::cut).toList());
-        List<String> notes = turn == 1 ? List.of(HOW_TO_READ) : List.of();
+        List<String> notes = turn == 1
+                ? List.of(
+                        "The end named touches the stop; the blank lies between stop and blade and is held, the rest is"
+                                + " free. Label each blank as it comes off. What is to be passed is cut away first, clear of it.")
+                : List.of();
         return new Block("Stop setting " + turn + " of " + of, "Crosscut at " + length, notes, Optional.of(table));
     }
 
-    /** A row for each part, a box for each blank. */
     private Group cut(Step step) {
-        Map<String, List<Pieces.BlankOf>> byPart = new LinkedHashMap<>();
-        for (Pieces.BlankOf blank : blanks(step))
-            byPart.computeIfAbsent(blank.blank().part(), part -> new ArrayList<>())
-                    .add(blank);
-        List<String> others = others(step);
-        int height = byPart.size() + (others.isEmpty() ? 0 : 1);
-        List<List<Cell>> rows = new ArrayList<>();
-        byPart.forEach((part, blanks) -> {
-            List<Cell> row = start(step, rows.isEmpty(), height);
-            row.add(Cell.text(part));
-            row.add(Cell.ticks(blanks.stream()
-                    .map(blank -> StepCells.tick(
-                            step,
-                            blank.blank().id(),
-                            Isolated.name(blank.blank().id()) + " at " + tape.read(startOf(blank))))
-                    .toList()));
-            rows.add(row);
-        });
-        if (!others.isEmpty()) {
-            List<Cell> row = start(step, rows.isEmpty(), height);
-            row.add(Cell.text("left over"));
-            row.add(Cell.ticks(others.stream()
-                    .map(id -> StepCells.tick(step, id, Isolated.name(id) + ", " + leftover(id)))
-                    .toList()));
-            rows.add(row);
-        }
-        return new Group(rows);
+        return new Group(List.of(List.of(
+                cells.number(step),
+                Cell.text(step.piece()),
+                Cell.number(pieces.strip(step.piece())
+                        .map(strip -> tape.read(strip.strip().width()))
+                        .orElse("")),
+                Cell.text(parts(blanks(step))),
+                Cell.text(words.atStop(step, blanks(step))),
+                Cell.ticks(boxes(step)))));
     }
 
-    private List<Cell> start(Step step, boolean first, int height) {
-        List<Cell> row = new ArrayList<>();
-        if (first) {
-            row.add(cells.number(step).down(height));
-            row.add(Cell.text(step.piece()).down(height));
-            row.add(Cell.number(pieces.strip(step.piece())
-                            .map(strip -> tape.read(strip.strip().width()))
-                            .orElse(""))
-                    .down(height));
-        }
-        return row;
+    private static String parts(List<Pieces.BlankOf> blanks) {
+        return blanks.stream().map(blank -> blank.blank().part()).distinct().collect(Collectors.joining(", "));
     }
 
+    /** A box for each blank and for what is kept of the rest; parts named where there are several. */
+    private List<Cell.Tick> boxes(Step step) {
+        List<Pieces.BlankOf> blanks = blanks(step);
+        boolean several =
+                blanks.stream().map(blank -> blank.blank().part()).distinct().count() > 1;
+        List<Cell.Tick> boxes = new ArrayList<>();
+        for (Pieces.BlankOf blank : blanks) {
+            String id = blank.blank().id();
+            String text = Isolated.name(id)
+                    + (several ? " " + Isolated.name(blank.blank().part()) : "");
+            boxes.add(StepCells.tick(step, id, text));
+        }
+        for (String id : others(step))
+            boxes.add(StepCells.tick(step, id, Isolated.name(id) + ", " + pieces.leftover(id, tape)));
+        return boxes;
+    }
+
+    /** By where they start: the order in which they come off. */
     private List<Pieces.BlankOf> blanks(Step step) {
-        return step.makes().stream().flatMap(id -> pieces.blank(id).stream()).toList();
+        return step.makes().stream()
+                .flatMap(id -> pieces.blank(id).stream())
+                .sorted(Comparator.comparing(blank -> blank.blank().from()))
+                .toList();
     }
 
     private List<String> others(Step step) {
         Set<String> blanks =
                 blanks(step).stream().map(blank -> blank.blank().id()).collect(Collectors.toSet());
         return step.makes().stream().filter(id -> !blanks.contains(id)).toList();
-    }
-
-    private static Length startOf(Pieces.BlankOf blank) {
-        return blank.blank().from().minus(blank.strip().section().section().from());
-    }
-
-    private String leftover(String id) {
-        return pieces.offcut(id)
-                .map(offcut -> tape.read(offcut.piece().length()) + " long, for the rack")
-                .or(() -> pieces.testBlank(id).map(test -> tape.read(test.length()) + " long, test blank"))
-                .orElse("");
-    }
-
-    Block fit(List<Step> steps) {
-        List<Column> columns = List.of(
-                Table.tick(),
-                Table.step(),
-                Table.text("Blank"),
-                Table.text("Part"),
-                Table.text("Strip"),
-                Table.number(tape.column("Starts at")),
-                Table.number(tape.column("Cut to")),
-                Table.number(tape.column("Sneak up")),
-                Table.number(tape.column("Spare")),
-                new Column(tape.column("Opening"), Cell.Kind.FIELD));
-        Table table = new Table(
-                "Parts fitted to their openings",
-                columns,
-                steps.stream().map(this::fit).toList());
-        List<String> notes = List.of(
-                "Measure the opening before each cut and write it down. The length here is planned, sneak-up oversize"
-                        + " included; the strip can make the part longer by what it has to spare.");
-        return new Block("Without a stop, one at a time", "Cut to fit", notes, Optional.of(table));
-    }
-
-    private Group fit(Step step) {
-        List<List<Cell>> rows = new ArrayList<>();
-        for (Pieces.BlankOf blank : blanks(step)) {
-            rows.add(List.of(
-                    StepCells.tick(step, blank.blank().id()),
-                    cells.number(step),
-                    Cell.text(blank.blank().id()),
-                    Cell.text(blank.blank().part()),
-                    Cell.text(step.piece()),
-                    Cell.number(tape.read(startOf(blank))),
-                    Cell.number(tape.read(blank.blank().length())),
-                    Cell.number(tape.read(sneakUp(blank))),
-                    Cell.number(step.spare().map(tape::read).orElse("0")),
-                    Cell.field()));
-        }
-        for (String id : others(step)) {
-            Cell number = rows.isEmpty() ? cells.number(step) : Cell.text("");
-            rows.add(List.of(
-                    StepCells.tick(step, id),
-                    number,
-                    Cell.text(id),
-                    Cell.text(leftover(id)).across(7)));
-        }
-        return new Group(rows);
-    }
-
-    private Length sneakUp(Pieces.BlankOf blank) {
-        return pieces.part(blank.blank().part()).map(Part::sneakUp).orElse(Length.ZERO);
     }
 
     Block trim(List<Step> steps) {
@@ -201,7 +172,7 @@ final class CrosscutWork {
                 row.add(Cell.text(step.piece()).down(step.makes().size()));
             }
             row.add(Cell.text(id));
-            row.add(Cell.text(leftover(id)));
+            row.add(Cell.text(pieces.leftover(id, tape)));
             rows.add(row);
         }
         if (rows.isEmpty())

@@ -20,7 +20,7 @@ import ripwright.stock.Board;
 import ripwright.stock.History;
 import ripwright.stock.Species;
 
-/** What comes after the last cut: counting the parts, racking the offcuts, buying what is short. */
+/** What comes after the last cut: racking the offcuts, buying what is short. */
 final class Finish {
     private final Job job;
     private final Plan plan;
@@ -36,13 +36,13 @@ final class Finish {
 
     List<Block> blocks() {
         List<Block> blocks = new ArrayList<>();
-        blocks.add(parts());
         if (!plan.offcuts().isEmpty()) blocks.add(rack());
         if (!plan.shortages().isEmpty()) blocks.add(buy());
         return blocks;
     }
 
-    private Block parts() {
+    /** The cutting list: what is wanted, and what is made of it. */
+    Block parts() {
         Map<String, Long> made = plan.boards().stream()
                 .flatMap(board -> board.sections().stream())
                 .flatMap(section -> section.strips().stream())
@@ -60,7 +60,8 @@ final class Finish {
                 job.parts().stream()
                         .map(part -> part(part, made.getOrDefault(part.name(), 0L)))
                         .toList());
-        return new Block("", "Count the parts", List.of(), Optional.of(table));
+        String note = "Count each part off here when all of it is cut.";
+        return new Block("", "Cutting list", List.of(note), Optional.of(table), true);
     }
 
     private Group part(Part part, long made) {

@@ -10,8 +10,9 @@ import ripwright.runner.sheet.drawing.Drawing;
  * @param preparation what to mind and what to fetch
  * @param key the key to the drawings
  * @param figures one for each board
- * @param work what to do, in the order of the steps
- * @param finish what to count, rack and buy
+ * @param breakdown the boards' break-down, beside which the drawings stand; may be empty
+ * @param work what to do then, in the order of the steps
+ * @param finish what to rack and buy
  * @param labels one for each blank
  * @param outcomes what can come out different, step by step
  * @param unit what lengths are told in, in a word
@@ -21,6 +22,7 @@ public record Page(
         List<Block> preparation,
         Drawing key,
         List<Figure> figures,
+        List<Block> breakdown,
         List<Block> work,
         List<Block> finish,
         List<Label> labels,
@@ -30,6 +32,7 @@ public record Page(
     public Page {
         preparation = List.copyOf(preparation);
         figures = List.copyOf(figures);
+        breakdown = List.copyOf(breakdown);
         work = List.copyOf(work);
         finish = List.copyOf(finish);
         labels = List.copyOf(labels);

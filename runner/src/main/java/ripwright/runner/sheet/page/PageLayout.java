@@ -37,27 +37,40 @@ public final class PageLayout {
             figures.add(new Figure(number, new BoardDrawing("Fig. " + number, map, plan.units(), scale).drawing()));
         }
         Pieces pieces = new Pieces(job, plan, maps);
+        Finish finish = new Finish(job, plan, pieces, tape);
+        List<Block> work = work(pieces, tape);
+        List<Run> runs = Run.of(plan.steps());
+        int beforeDrawings = !runs.isEmpty() && runs.get(0).work() == Run.Work.BREAKDOWN ? 1 : 0;
         return new Page(
                 new TitleFacts(job, plan, ending).block(),
-                new Preparation(plan, maps, tape).blocks(),
+                preparation(finish, pieces, maps, tape),
                 new Key(plan.units(), scale).drawing(),
                 figures,
-                work(pieces, tape),
-                new Finish(job, plan, pieces, tape).blocks(),
+                work.subList(0, beforeDrawings),
+                work.subList(beforeDrawings, work.size()),
+                finish.blocks(),
                 new Labels(plan, pieces, tape).all(),
                 new Differences(plan, pieces, tape).all(),
                 plan.units() == Unit.INCH ? "inches" : "millimeters");
     }
 
+    private List<Block> preparation(Finish finish, Pieces pieces, List<BoardMap> maps, Tape tape) {
+        List<Block> blocks = new ArrayList<>(new Preparation(new CautionNotes(plan, pieces), maps, tape).blocks());
+        blocks.add(1, finish.parts()); // behind the cautions
+        return blocks;
+    }
+
     private List<Block> work(Pieces pieces, Tape tape) {
-        StepCells cells = new StepCells(plan);
-        RoughWork rough = new RoughWork(pieces, tape, cells);
+        CautionNotes cautions = new CautionNotes(plan, pieces);
+        StepCells cells = new StepCells(cautions.minded());
+        CutWords words = new CutWords(job, plan, pieces, tape);
+        RoughWork rough = new RoughWork(pieces, tape, cells, job.breakdown().leavesOver());
         RipWork rips = new RipWork(plan, pieces, tape, cells);
-        CrosscutWork crosscuts = new CrosscutWork(pieces, tape, cells);
+        CrosscutWork crosscuts = new CrosscutWork(pieces, tape, cells, words);
+        FitWork fits = new FitWork(pieces, tape, cells, words);
         List<Run> runs = Run.of(plan.steps());
         List<Run> stops =
                 runs.stream().filter(run -> run.work() == Run.Work.STOP).toList();
-        CautionNotes cautions = new CautionNotes(plan);
         List<Block> blocks = new ArrayList<>();
         for (Run run : runs) {
             Block block = switch (run.work()) {
@@ -66,8 +79,9 @@ public final class PageLayout {
                 case STRAIGHTEN -> rough.straighten(run.steps());
                 case RIP -> rips.block(run);
                 case SQUARE -> crosscuts.square(run.steps());
+                case WHOLE -> crosscuts.whole(run.steps());
                 case STOP -> crosscuts.stop(run, stops.indexOf(run) + 1, stops.size());
-                case FIT -> crosscuts.fit(run.steps());
+                case FIT -> fits.block(run.steps());
                 case TRIM -> crosscuts.trim(run.steps());
             };
             blocks.add(block.with(cautions.about(run.steps())));

@@ -17,6 +17,7 @@ import ripwright.runner.sheet.place.BoardMap;
 import ripwright.runner.sheet.place.Piece;
 import ripwright.runner.sheet.place.Region;
 import ripwright.stock.Board;
+import ripwright.stock.Edge;
 
 /** Every piece of a plan by its id, with what it is cut from. */
 final class Pieces {
@@ -28,6 +29,7 @@ final class Pieces {
     private final Map<String, TestBlank> testBlanks = new HashMap<>();
     private final Map<String, Part> parts = new HashMap<>();
     private final Map<String, Region> places = new HashMap<>();
+    private final Map<String, Region> across = new HashMap<>(); // strip -> where it lies
 
     /**
      * A section and its board's id.
@@ -60,6 +62,7 @@ final class Pieces {
         plan.testBlanks().forEach(test -> testBlanks.put(test.id(), test));
         plan.boards().forEach(this::add);
         for (BoardMap map : maps) {
+            map.strips().forEach(placed -> across.put(placed.strip().id(), placed.region()));
             map.pieces().stream()
                     .filter(piece -> piece.fate() != Piece.Fate.WASTE)
                     .forEach(piece -> places.put(piece.id(), piece.region()));
@@ -109,6 +112,29 @@ final class Pieces {
     /** Where a blank, an offcut or a test blank lies on its board. */
     Optional<Region> place(String id) {
         return Optional.ofNullable(places.get(id));
+    }
+
+    /** An offcut or a test blank in words: how long it is, and what becomes of it. */
+    String leftover(String id, Tape tape) {
+        return offcut(id)
+                .map(offcut -> tape.read(offcut.piece().length()) + " long, for the rack")
+                .or(() -> testBlank(id).map(test -> tape.read(test.length()) + " long, test blank"))
+                .orElse("");
+    }
+
+    /** Whether the reference edge of that section is straight before it is touched. */
+    boolean straightAlready(String section) {
+        return section(section)
+                .flatMap(placed -> board(placed.board())
+                        .map(board -> board.straightEdges() == 2
+                                || (board.straightEdges() == 1
+                                        && placed.section().referenceEdge() == Edge.LEFT)))
+                .orElse(false);
+    }
+
+    /** Where a strip lies on its board. */
+    Optional<Region> across(StripOf strip) {
+        return Optional.ofNullable(across.get(strip.strip().id()));
     }
 
     /** The board a piece is cut from, or the board itself. */

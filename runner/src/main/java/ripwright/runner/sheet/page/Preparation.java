@@ -3,7 +3,6 @@ package ripwright.runner.sheet.page;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import ripwright.plan.Plan;
 import ripwright.runner.sheet.page.Table.Group;
 import ripwright.runner.sheet.place.BoardMap;
 import ripwright.stock.Board;
@@ -11,12 +10,12 @@ import ripwright.stock.History;
 
 /** What comes before the first cut: what to mind and what to fetch. */
 final class Preparation {
-    private final Plan plan;
+    private final CautionNotes cautions;
     private final List<BoardMap> maps;
     private final Tape tape;
 
-    Preparation(Plan plan, List<BoardMap> maps, Tape tape) {
-        this.plan = plan;
+    Preparation(CautionNotes cautions, List<BoardMap> maps, Tape tape) {
+        this.cautions = cautions;
         this.maps = maps;
         this.tape = tape;
     }
@@ -29,7 +28,7 @@ final class Preparation {
     }
 
     private Block mind() {
-        return new Block("", "Cautions", new CautionNotes(plan).general(), Optional.empty());
+        return new Block("", "Cautions", cautions.general(), Optional.empty());
     }
 
     private Block pull() {

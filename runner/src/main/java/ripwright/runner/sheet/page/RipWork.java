@@ -5,17 +5,26 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import ripwright.measure.Length;
 import ripwright.plan.Plan;
+import ripwright.plan.Section;
 import ripwright.plan.Setting;
 import ripwright.plan.Step;
+import ripwright.plan.Strip;
 import ripwright.plan.TestBlank;
 import ripwright.runner.sheet.drawing.Isolated;
 import ripwright.runner.sheet.page.Table.Group;
 
 /** What is done at one rip setting: the test, the first strip and its check, the rest. */
 final class RipWork {
-    private static final int COLUMNS = 8;
+    private static final int COLUMNS = 5;
+
+    private static final String HOW_TO_MARK =
+            "Edges are left and right as seen from the marked end, face up. The edge named rides the fence: look for the"
+                    + " triangle that points to it. Each strip comes off that side, so the edge just sawn is the next to"
+                    + " ride the fence. Write each strip's id at its marked end as it comes off, S5 on S5, and the section's"
+                    + " id and triangle again on what stays if they went with it.";
 
     private final Plan plan;
     private final Pieces pieces;
@@ -40,19 +49,24 @@ final class RipWork {
         Table table = new Table(
                 "Strips to rip " + width + " wide",
                 List.of(
-                        Table.tick(),
                         Table.step(),
-                        Table.text("Board"),
                         Table.text("Section"),
-                        Table.text("Strip"),
+                        Table.text("Edge to the fence"),
                         Table.number(tape.column("Length")),
-                        Table.number(tape.column("Width")),
-                        Table.text("Keep")),
+                        Table.ticks("Strips, and what is kept of the rest")),
                 run.steps().stream().map(this::group).toList());
-        return new Block(stage, "Rip at " + width, setting.map(this::notes).orElse(List.of()), Optional.of(table));
+        return new Block(stage, "Rip at " + width, notes(setting), Optional.of(table));
     }
 
-    private List<String> notes(Setting setting) {
+    private List<String> notes(Optional<Setting> setting) {
+        boolean first = setting.filter(one -> plan.settings().indexOf(one) == 0).isPresent();
+        return Stream.concat(
+                        first ? Stream.of(HOW_TO_MARK) : Stream.of(),
+                        setting.map(this::tries).stream().flatMap(List::stream))
+                .toList();
+    }
+
+    private List<String> tries(Setting setting) {
         List<String> ids = plan.testBlanks().stream()
                 .filter(test -> test.proves().contains(setting.id()))
                 .map(TestBlank::id)
@@ -81,9 +95,8 @@ final class RipWork {
 
     private Group wide(Step step, String text) {
         return Group.of(List.of(
-                StepCells.tick(step, step.piece()),
                 cells.number(step),
-                Cell.text(text).across(COLUMNS - 2)));
+                Cell.ticks(List.of(StepCells.tick(step, step.piece(), text))).across(COLUMNS - 1)));
     }
 
     private String width(Step step) {
@@ -157,35 +170,35 @@ final class RipWork {
     }
 
     private Group rip(Step step) {
-        List<String> strips =
-                step.makes().stream().filter(id -> pieces.strip(id).isPresent()).toList();
-        String beside = String.join(
-                "; ",
-                step.makes().stream()
-                        .filter(id -> !strips.contains(id))
-                        .map(id -> beside(id, step))
-                        .toList());
-        List<List<Cell>> rows = new ArrayList<>();
-        for (String id : strips) {
-            Pieces.StripOf strip = pieces.strip(id).orElseThrow();
-            List<Cell> row = new ArrayList<>();
-            row.add(StepCells.tick(step, "strip " + id));
-            if (rows.isEmpty()) {
-                row.add(cells.number(step).down(strips.size()));
-                row.add(Cell.text(strip.section().board()).down(strips.size()));
-                row.add(Cell.text(step.piece()).down(strips.size()));
-            }
-            row.add(Cell.text(id));
-            row.add(Cell.number(tape.read(strip.section()
-                    .section()
-                    .to()
-                    .minus(strip.section().section().from()))));
-            row.add(Cell.number(tape.read(strip.strip().width())));
-            if (rows.isEmpty()) row.add(Cell.text(beside).down(strips.size()));
-            rows.add(row);
+        List<Pieces.StripOf> strips =
+                step.makes().stream().flatMap(id -> pieces.strip(id).stream()).toList();
+        if (strips.isEmpty()) return wide(step, "Rip " + Isolated.name(step.piece()) + ": makes " + made(step) + ".");
+        Pieces.StripOf first = strips.get(0);
+        List<Cell.Tick> boxes = new ArrayList<>();
+        for (Pieces.StripOf strip : strips) {
+            String id = strip.strip().id();
+            boxes.add(StepCells.tick(step, id, Isolated.name(id)));
         }
-        if (rows.isEmpty()) return wide(step, "Rip " + Isolated.name(step.piece()) + ": makes " + made(step) + ".");
-        return new Group(rows);
+        for (String id : step.makes())
+            if (pieces.strip(id).isEmpty()) boxes.add(StepCells.tick(step, id, beside(id, step)));
+        Section section = first.section().section();
+        return Group.of(List.of(
+                cells.number(step),
+                Cell.text(step.piece()),
+                Cell.text(fence(first)),
+                Cell.number(tape.read(section.to().minus(section.from()))),
+                Cell.ticks(boxes)));
+    }
+
+    /** The edge that rides the fence, and how it is known: strips come off that side, so it is a new one after each. */
+    private String fence(Pieces.StripOf strip) {
+        Section section = strip.section().section();
+        String edge = RoughWork.edge(section);
+        List<Strip> strips = section.strips();
+        int i = strips.indexOf(strip.strip());
+        return i <= 0
+                ? edge + ", with the triangle"
+                : edge + ", sawn with " + Isolated.name(strips.get(i - 1).id());
     }
 
     private String beside(String id, Step step) {

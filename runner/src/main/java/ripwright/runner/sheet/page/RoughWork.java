@@ -14,11 +14,15 @@ import ripwright.stock.Edge;
 
 /** What is done before the first rip setting: breaking down, milling, straightening. */
 final class RoughWork {
+    private static final String PAST_A_STREAK = "straight already: wood taken off a straight edge passes a streak";
+
     private final Pieces pieces;
     private final Tape tape;
     private final StepCells cells;
+    private final boolean leavesOver;
 
-    RoughWork(Pieces pieces, Tape tape, StepCells cells) {
+    RoughWork(Pieces pieces, Tape tape, StepCells cells, boolean leavesOver) {
+        this.leavesOver = leavesOver;
         this.pieces = pieces;
         this.tape = tape;
         this.cells = cells;
@@ -35,12 +39,33 @@ final class RoughWork {
                         Table.number(tape.column("From")),
                         Table.number(tape.column("To")),
                         Table.number(tape.column("Length")),
-                        Table.text("What it is")),
+                        Table.text("What it is, and the edge its triangle points to")),
                 steps.stream().map(this::breakdown).toList());
-        String note =
-                "Hook the tape over the marked end. Mark every reading before the first cut, cut on the waste side, and"
-                        + " write each piece's id on its face. The drawing shows the same readings.";
-        return new Block("", "Break down", List.of(note), Optional.of(table));
+        List<String> notes = new ArrayList<>(List.of(
+                "Hook the tape over the marked end. Mark every reading before the first cut and cut on the waste side. Write"
+                        + " each piece's id on its face at the end that lay nearer the marked end, and on each section a"
+                        + " triangle that points to the edge named. The drawings below show the same."));
+        if (!leavesOver)
+            notes.add(
+                    "This job leaves nothing over at break-down: sections are cut by tape to the exact length of parts,"
+                            + " and these ends become the ends of parts. Cut them square and to the mark.");
+        return new Block("", "Break down", notes, Optional.of(table));
+    }
+
+    /** The edge of a section that rides the fence, in a word. */
+    static String edge(Section section) {
+        return section.referenceEdge() == Edge.LEFT ? "left" : "right";
+    }
+
+    /** Whether a step of it cuts anything: a section may be its whole board. */
+    private boolean uncut(Step step) {
+        return step.makes().size() == 1
+                && pieces.board(step.piece())
+                        .filter(board -> extent(step.makes().get(0))
+                                .filter(region -> region.from() == 0
+                                        && region.to() == board.length().nanometers())
+                                .isPresent())
+                        .isPresent();
     }
 
     private Group breakdown(Step step) {
@@ -68,7 +93,7 @@ final class RoughWork {
             row.add(Cell.number(extent(id).map(region -> tape.read(region.to())).orElse("")));
             row.add(Cell.number(
                     extent(id).map(region -> tape.read(region.length())).orElse("")));
-            row.add(Cell.text(what(id)));
+            row.add(Cell.text(what(id) + (uncut(step) ? "; no cut, the whole board" : "")));
             rows.add(row);
         }
         return new Group(rows);
@@ -84,7 +109,8 @@ final class RoughWork {
     }
 
     private String what(String id) {
-        if (pieces.section(id).isPresent()) return "section";
+        Optional<Section> section = pieces.section(id).map(Pieces.SectionOf::section);
+        if (section.isPresent()) return "section, " + edge(section.get()) + " edge";
         if (pieces.strip(id).isPresent()) return "strip, ripped already";
         return pieces.offcut(id).isPresent() ? "offcut for the rack" : "test blank";
     }
@@ -125,11 +151,14 @@ final class RoughWork {
                         Table.text("Board"),
                         Table.text("Edge"),
                         Table.number(tape.column("Take off")),
-                        Table.number(tape.column("Leaves"))),
+                        Table.number(tape.column("Leaves")),
+                        Table.words("Why")),
                 steps.stream().map(this::straighten).toList());
         String note =
                 "The edge named here rides the fence at every rip: seen from the marked end, face up. Take off what is"
-                        + " said and no more; the strips are reckoned from there.";
+                        + " said and no more; the strips are reckoned from there. A jointer may do what this rip does, in"
+                        + " light passes to the same width left. A hollow edge rides the fence or lies down on the jointer"
+                        + " first; then the round one is cut straight. Draw the triangle again where it was cut away.";
         return new Block("", "Straighten the reference edges", List.of(note), Optional.of(table));
     }
 
@@ -145,10 +174,10 @@ final class RoughWork {
                 cells.number(step),
                 Cell.text(step.piece()),
                 Cell.text(pieces.boardId(step.piece())),
-                Cell.text(section.map(wood -> wood.referenceEdge() == Edge.LEFT ? "left" : "right")
-                        .orElse("one edge")),
+                Cell.text(section.map(RoughWork::edge).orElse("one edge")),
                 Cell.number(section.map(wood -> tape.read(wood.edgeLoss())).orElse("until straight")),
-                Cell.number(leaves)));
+                Cell.number(leaves),
+                Cell.text(pieces.straightAlready(step.piece()) ? PAST_A_STREAK : "not straight yet")));
     }
 
     private Optional<Length> widthOf(Pieces.SectionOf placed) {

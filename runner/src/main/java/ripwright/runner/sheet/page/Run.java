@@ -25,6 +25,8 @@ record Run(Work work, String key, List<Step> steps) {
         RIP,
         /** Squaring the ends of strips. */
         SQUARE,
+        /** Blanks that are their whole strip. */
+        WHOLE,
         /** All that is done at one stop. */
         STOP,
         /** Blanks cut one by one to the opening. */
@@ -67,7 +69,9 @@ record Run(Work work, String key, List<Step> steps) {
             case TEST, RIP, CHECK -> new Place(Work.RIP, step.setting().orElse(""));
             case SQUARE -> new Place(Work.SQUARE, "");
             case BLANK ->
-                step.stop().map(stop -> new Place(Work.STOP, stop.toString())).orElse(new Place(Work.FIT, ""));
+                step.stop()
+                        .map(stop -> new Place(Work.STOP, stop.toString()))
+                        .orElse(new Place(step.saw().isEmpty() && step.spare().isEmpty() ? Work.WHOLE : Work.FIT, ""));
             case TRIM -> new Place(Work.TRIM, "");
         };
     }

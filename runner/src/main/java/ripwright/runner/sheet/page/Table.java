@@ -1,5 +1,6 @@
 package ripwright.runner.sheet.page;
 
+import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -45,6 +46,24 @@ public record Table(String caption, List<Column> columns, List<Group> groups) {
         }
     }
 
+    /** The name of the column each cell of a group stands in, row by row; rows below a cell that spans some lack it. */
+    public List<List<String>> heads(Group group) {
+        int[] taken = new int[columns.size()]; // how many more rows a cell above reaches down into
+        List<List<String>> heads = new ArrayList<>();
+        for (List<Cell> row : group.rows()) {
+            List<String> names = new ArrayList<>();
+            int column = 0;
+            for (Cell cell : row) {
+                while (column < taken.length && taken[column] > 0) taken[column++]--;
+                names.add(column < taken.length ? columns.get(column).name() : "");
+                for (int i = 0; i < cell.columns() && column < taken.length; i++) taken[column++] = cell.rows() - 1;
+            }
+            while (column < taken.length) if (taken[column++] > 0) taken[column - 1]--;
+            heads.add(names);
+        }
+        return heads;
+    }
+
     static Column tick() {
         return new Column("Done", Cell.Kind.TICK);
     }
@@ -59,6 +78,10 @@ public record Table(String caption, List<Column> columns, List<Group> groups) {
 
     static Column text(String name) {
         return new Column(name, Cell.Kind.TEXT);
+    }
+
+    static Column words(String name) {
+        return new Column(name, Cell.Kind.WORDS);
     }
 
     static Column number(String name) {
