@@ -53,8 +53,9 @@ final class HandIds {
                 && piece.wood().right().isEmpty()
                 && piece.wood().left() == 0;
         return !endOfBoard
-                && piece.equals(
-                        named.getOrDefault(piece.name(), Optional.empty()).orElse(null));
+                && named.getOrDefault(piece.name(), Optional.empty())
+                        .filter(piece::equals)
+                        .isPresent();
     }
 
     private void name(HeldPiece piece, String wanted, Set<String> taken) {
