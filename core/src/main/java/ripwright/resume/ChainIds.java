@@ -15,9 +15,13 @@ import ripwright.internal.meant.PlannedPieces;
 import ripwright.job.Job;
 import ripwright.measure.OnePlace;
 import ripwright.plan.Blank;
+import ripwright.plan.CutBoard;
+import ripwright.plan.Offcut;
 import ripwright.plan.Plan;
+import ripwright.plan.Section;
 import ripwright.plan.Setting;
 import ripwright.plan.Step;
+import ripwright.plan.Strip;
 import ripwright.resume.HeldPiece.Kind;
 import ripwright.stock.Board;
 import ripwright.stock.History;
@@ -75,13 +79,31 @@ public final class ChainIds {
         return new ChainIds(frames, Map.of(), Set.of()).with(job, plan);
     }
 
+    /** The same, of a chain in which that plan came before, of which it is no longer known where its pieces lay. */
+    public ChainIds after(Plan earlier) {
+        Set<String> all = new HashSet<>(used);
+        for (CutBoard cut : earlier.boards()) {
+            all.add(cut.board());
+            for (Section section : cut.sections()) {
+                all.add(section.id());
+                for (Strip strip : section.strips()) {
+                    all.add(strip.id());
+                    strip.blanks().forEach(blank -> all.add(blank.id()));
+                }
+            }
+        }
+        earlier.settings().forEach(setting -> all.add(setting.id()));
+        earlier.testBlanks().forEach(blank -> all.add(blank.id()));
+        for (Offcut offcut : earlier.offcuts()) {
+            all.add(offcut.id());
+            mark(offcut.piece()).ifPresent(all::add);
+        }
+        return new ChainIds(frames, meant, all);
+    }
+
     /** Whether a plan of the chain, or its job, has used that id. */
     boolean used(String id) {
         return used.contains(id);
-    }
-
-    Set<String> used() {
-        return java.util.Collections.unmodifiableSet(used);
     }
 
     /** Before the next plan, of a job whose boards are those pieces of the job underway. */

@@ -13,11 +13,14 @@ import ripwright.bill.Part;
 import ripwright.internal.meant.PlannedPieces;
 import ripwright.job.Job;
 import ripwright.measure.Length;
+import ripwright.plan.Blank;
+import ripwright.plan.Section;
 
 /**
  * Keeps parts that come from certain boards, or together from one, to the pieces of those boards. A group that was begun goes
- * on with the board it was begun on; one that the plan cuts from a board that is opened stays with it, all of it, unless that
- * is let go. What nothing is left for stays in the bill, of a board that is used up, so that it is short from then on.
+ * on with the board it was begun on; one that the plan cuts from several pieces of a board that is opened stays with them, all
+ * of it, unless that is let go; one that it cuts from a single piece, or from a whole board, stays a group and nothing else.
+ * What nothing is left for stays in the bill, of a board that is used up, so that it is short from then on.
  */
 final class GroupBoards {
     private final Map<String, SizeNow> pieces;
@@ -26,6 +29,8 @@ final class GroupBoards {
     private final Map<String, Set<String>> plannedOn = new HashMap<>(); // group -> boards that are opened
     private final Map<String, Integer> impossible = new LinkedHashMap<>();
     private final Set<String> letGo = new HashSet<>(); // groups not begun that their planned board no longer gives
+    private final Set<String> inOnePiece =
+            new HashSet<>(); // groups not begun whose blanks are all to come from one piece
     private final List<Part> parts = new ArrayList<>();
 
     GroupBoards(
@@ -34,7 +39,8 @@ final class GroupBoards {
             List<SizeNow> now,
             Map<String, SizeNow> pieces,
             List<Part> wanted,
-            boolean asPlanned) {
+            boolean asPlanned,
+            boolean inOnePiece) {
         this.pieces = pieces;
         over = job.breakdown().over();
         Map<String, String> groups = new HashMap<>();
@@ -47,6 +53,7 @@ final class GroupBoards {
                         .flatMap(blank -> Optional.ofNullable(groups.get(blank.part())))
                         .ifPresent(group -> begunOn.computeIfAbsent(group, key -> new LinkedHashSet<>())
                                 .add(piece.board()));
+        if (asPlanned && inOnePiece) lieInOnePiece(plan, now, groups);
         if (asPlanned)
             plan.boardsOfParts()
                     .forEach((part, boards) -> Optional.ofNullable(groups.get(part))
@@ -63,13 +70,53 @@ final class GroupBoards {
         for (Part part : wanted) keep(part);
     }
 
+    /** Groups of which all blanks are to come from one piece in hand: such a plan keeps them together as it is. */
+    private void lieInOnePiece(PlannedPieces plan, List<SizeNow> now, Map<String, String> groups) {
+        Map<String, List<SizeNow>> named = new HashMap<>();
+        for (SizeNow piece : now)
+            named.computeIfAbsent(piece.planned().name(), key -> new ArrayList<>())
+                    .add(piece);
+        Map<String, Set<String>> from = new HashMap<>();
+        for (String id : plan.ids())
+            plan.blank(id)
+                    .filter(blank -> groups.containsKey(blank.part()))
+                    .ifPresent(blank -> from.computeIfAbsent(groups.get(blank.part()), key -> new HashSet<>())
+                            .add(pieceOf(blank, plan, named)));
+        from.forEach((group, ids) -> {
+            if (ids.size() == 1 && pieces.keySet().containsAll(ids)) inOnePiece.add(group);
+        });
+    }
+
+    /** The piece in hand that a blank still lies in; what is no piece where it does not lie in one. */
+    private static String pieceOf(Blank blank, PlannedPieces plan, Map<String, List<SizeNow>> named) {
+        String strip = plan.stripOf(blank.id()).orElse("");
+        String section = plan.sectionOf(strip).map(Section::id).orElse("");
+        for (String id : List.of(strip, section))
+            for (SizeNow piece : named.getOrDefault(id, List.of())) {
+                HeldPiece.Kind kind = piece.planned().kind();
+                boolean itself = kind == HeldPiece.Kind.STRIP || kind == HeldPiece.Kind.SECTION;
+                long at = blank.from().nanometers();
+                if (itself
+                        && piece.good()
+                        && piece.wood().from() <= at
+                        && at < piece.wood().to()) return piece.id();
+            }
+        return "";
+    }
+
+    /** Whether any group is held together in one piece of those its board has become. */
+    boolean inOnePiece() {
+        return parts.stream()
+                .anyMatch(part -> part.together().filter(inOnePiece::contains).isPresent());
+    }
+
     private Optional<Set<String>> begun(Part part) {
         return part.together().flatMap(group -> Optional.ofNullable(begunOn.get(group)));
     }
 
     private Optional<Set<String>> planned(Part part) {
         return part.together()
-                .filter(group -> !letGo.contains(group))
+                .filter(group -> !letGo.contains(group) && !inOnePiece.contains(group))
                 .flatMap(group -> Optional.ofNullable(plannedOn.get(group)));
     }
 

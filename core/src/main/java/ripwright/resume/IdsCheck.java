@@ -1,5 +1,6 @@
 package ripwright.resume;
 
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
@@ -46,7 +47,9 @@ final class IdsCheck {
     }
 
     private void piecesToBeMadeHaveWhatTheyHad() {
-        ChainIds now = before.now(resumed.pieces());
+        Map<String, SizeNow> pieces = new HashMap<>();
+        for (SizeNow piece : resume.pieces()) pieces.put(piece.id(), piece);
+        ChainIds now = before.now(pieces);
         Set<String> inHand = new HashSet<>();
         for (Board board : resumed.job().boards()) inHand.add(board.id());
         Map<String, ChainIds.Place> places = now.places(resumed.job(), resumed.plan());

@@ -133,14 +133,21 @@ public final class Resume {
     /**
      * The rest of the job, planned by {@code planner}; empty when nothing is left to make, or nothing to make it of. Strips
      * that are as wide as a blank that is wanted are not ripped again, and parts that belong together stay on the board the
-     * plan has them on; only where some part is short by that, both are let go. {@code planner} is called once or twice, on this
-     * thread; what it throws comes through.
+     * plan has them on, in one piece where they were to come from one; only where some part is short by that, this is let go, then
+     * the rest. {@code planner} is called up to three times, on this thread; what it throws comes through.
      */
     public Optional<Resumed> planned(Function<Job, Plan> planner) {
-        Optional<Resumed> first = planned(planner, true);
-        if (first.isEmpty() || shortOfNoMoreThanLost(first.get().plan())) return first;
-        Optional<Resumed> second = planned(planner, false);
-        return second.isPresent() && better(second.get(), first.get()) ? second : first;
+        Optional<Resumed> best = planned(planner, true, true);
+        if (best.isEmpty() || shortOfNoMoreThanLost(best.get().plan())) return best;
+        HandStock stock = new HandStock(job, now, bill.wanted(), true);
+        if (groups(stock, true, true).inOnePiece()) best = better(planned(planner, true, false), best);
+        if (best.isEmpty() || shortOfNoMoreThanLost(best.get().plan())) return best;
+        return better(planned(planner, false, false), best);
+    }
+
+    private static Optional<Resumed> better(Optional<Resumed> one, Optional<Resumed> other) {
+        boolean is = one.isPresent() && (other.isEmpty() || better(one.get(), other.get()));
+        return is ? one : other;
     }
 
     private boolean shortOfNoMoreThanLost(Plan plan) {
@@ -158,7 +165,8 @@ public final class Resume {
      * the bill, so that a plan of the rest is short of them, and so is every later one.
      */
     public Map<String, Integer> impossible() {
-        return groups(new HandStock(job, now, bill.wanted(), false), false).impossible();
+        return groups(new HandStock(job, now, bill.wanted(), false), false, false)
+                .impossible();
     }
 
     /** What is not made yet and what to buy for it, where nothing is in hand to make it of. */
@@ -169,13 +177,13 @@ public final class Resume {
                 .shortages();
     }
 
-    private GroupBoards groups(HandStock stock, boolean asPlanned) {
-        return new GroupBoards(job, pieces, now, stock.pieces(), bill.wanted(), asPlanned);
+    private GroupBoards groups(HandStock stock, boolean asPlanned, boolean inOnePiece) {
+        return new GroupBoards(job, pieces, now, stock.pieces(), bill.wanted(), asPlanned, inOnePiece);
     }
 
-    private Optional<Resumed> planned(Function<Job, Plan> planner, boolean asPlanned) {
+    private Optional<Resumed> planned(Function<Job, Plan> planner, boolean asPlanned, boolean inOnePiece) {
         HandStock stock = new HandStock(job, now, bill.wanted(), asPlanned);
-        List<Part> parts = groups(stock, asPlanned).parts();
+        List<Part> parts = groups(stock, asPlanned, inOnePiece).parts();
         if (parts.isEmpty() || stock.pieces().isEmpty()) return Optional.empty();
         Job rest = job.toBuilder()
                 .name(name(job.name()))

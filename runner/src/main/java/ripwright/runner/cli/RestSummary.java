@@ -37,6 +37,7 @@ final class RestSummary {
         StringBuilder text = new StringBuilder();
         line(text, "done", done());
         line(text, "spent", spent());
+        rest.ifPresent(resumed -> new InHand(resumed).lines().forEach((name, value) -> line(text, name, value)));
         rest.ifPresent(resumed -> line(text, "whole job", whole(resumed)));
         rest.flatMap(this::fence).ifPresent(fence -> line(text, "fence", fence));
         if (!resume.impossible().isEmpty()) line(text, "lost", lost());
@@ -54,7 +55,9 @@ final class RestSummary {
     private String done() {
         int made = resume.made().values().stream().mapToInt(Integer::intValue).sum();
         int wanted = job.parts().stream().mapToInt(Part::count).sum();
-        return report.done().size() + " of " + plan.steps().size() + " steps; " + made + " of " + wanted
+        int begun = report.made().size();
+        String byPiece = begun == 0 ? "" : " and " + begun + (begun == 1 ? " piece" : " pieces") + " of steps underway";
+        return report.done().size() + " of " + plan.steps().size() + " steps" + byPiece + "; " + made + " of " + wanted
                 + " parts are made and good";
     }
 
@@ -82,7 +85,7 @@ final class RestSummary {
     /** Where the fence was set last, and may still stand. */
     private Optional<String> fence(Resumed rest) {
         Optional<Setting> last = plan.steps().stream()
-                .filter(step -> step.does() == Step.Does.RIP && report.done().contains(step.n()))
+                .filter(step -> step.does() == Step.Does.RIP && isBegun(step))
                 .reduce((before, after) -> after)
                 .flatMap(Step::setting)
                 .flatMap(id -> plan.settings().stream()
@@ -98,6 +101,10 @@ final class RestSummary {
                         ? "if it still stands at " + width + ", " + first.id()
                                 + " is set already; it is counted and tested again all the same"
                         : "was last at " + width + "; every setting from here on is set and tested again");
+    }
+
+    private boolean isBegun(Step step) {
+        return report.done().contains(step.n()) || step.makes().stream().anyMatch(report.made()::contains);
     }
 
     private String lost() {

@@ -27,6 +27,7 @@ import ripwright.json.tree.WrongInputException;
 import ripwright.plan.Plan;
 import ripwright.replay.Fault;
 import ripwright.replay.Replay;
+import ripwright.resume.ChainIds;
 import ripwright.resume.ChainReplay;
 import ripwright.resume.Report;
 import ripwright.resume.Resume;
@@ -123,15 +124,35 @@ final class ResumeCommand implements Callable<Integer> {
     private ExitCode noJob(Path beside) {
         terminal.err()
                 .println(plan + ": nothing was resumed. There is no " + beside
-                        + ". Name the job that was planned: --job FILE.");
+                        + ". Name the job that was planned: --job " + wholeJob() + ".");
         return ExitCode.BAD_INPUT;
+    }
+
+    /** After spreadsheets the job file alone does not say it all. */
+    private String wholeJob() {
+        return ResumedFiles.wholeJobOf(plan).map(Path::toString).orElse("FILE");
+    }
+
+    /** What the plans before this one used, as far as they lie beside it. */
+    private ChainIds ids(Job begun, Plan planned) {
+        ChainIds ids = ChainIds.of(begun, planned);
+        for (Path other : ResumedFiles.others(plan)) {
+            try {
+                ids = ids.after(PlanReader.read(other));
+            } catch (WrongInputException e) {
+                terminal.err()
+                        .println(other + " cannot be read: labels it printed may mean another piece from now on.");
+            }
+        }
+        return ids;
     }
 
     private boolean holds(Job begun, Plan planned) {
         List<Fault> faults = Replay.faults(begun, planned);
         if (faults.isEmpty()) return true;
         terminal.err()
-                .println(plan + ": the plan is not right for this job, nothing was resumed. Name the job: --job FILE.");
+                .println(plan + ": the plan is not right for this job, nothing was resumed. Name the job: --job "
+                        + wholeJob() + ".");
         for (Fault fault : faults.subList(0, Math.min(3, faults.size())))
             terminal.err().println("  " + fault.message());
         return false;
@@ -140,9 +161,10 @@ final class ResumeCommand implements Callable<Integer> {
     private ExitCode resumed(Job begun, Plan planned, ReportFile file, Interruption interruption)
             throws IOException, WrongInputException {
         Report told = file.report();
+        ChainIds ids = ids(begun, planned);
         Resume resume;
         try {
-            resume = new Resume(begun, planned, told);
+            resume = new Resume(begun, planned, told, ids);
         } catch (WrongReportException e) {
             file.refuse(e.problems());
             throw e;
@@ -154,7 +176,7 @@ final class ResumeCommand implements Callable<Integer> {
         line.wipe();
         RestSummary summary = new RestSummary(begun, planned, told, resume);
         if (rest.isEmpty()) return nothingToCut(begun, planned, resume, summary);
-        List<Fault> faults = ChainReplay.faults(begun, planned, told, rest.get());
+        List<Fault> faults = ChainReplay.faults(begun, planned, told, rest.get(), ids);
         if (!faults.isEmpty()) throw new IllegalStateException(faults.toString());
         write(rest.get(), summary, ended.ending());
         if (interruption.came()) return ExitCode.INTERRUPTED;

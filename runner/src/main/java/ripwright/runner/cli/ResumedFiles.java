@@ -3,6 +3,7 @@ package ripwright.runner.cli;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.regex.Matcher;
@@ -14,6 +15,7 @@ import java.util.regex.Pattern;
  */
 final class ResumedFiles {
     private static final Pattern RESUMED = Pattern.compile("(.+?)\\.resumed(?:-\\d+)?");
+    private static final int MOST_RESUMED = 1_000; // of one job, as far as anyone looks
     private static final List<String> ENDINGS = List.of(".plan.json", ".job.json", ".rack.json", ".sheet.html");
 
     private final Path folder;
@@ -38,6 +40,26 @@ final class ResumedFiles {
     /** Where the job of a plan lies when it is not named: {@code lockers.job.json} beside {@code lockers.plan.json}. */
     static Path jobOf(Path plan) {
         return folder(plan).resolve(stem(plan) + ".job.json");
+    }
+
+    /** The job with what came from spreadsheets, {@code lockers.whole.json}, where planning wrote it beside the plan. */
+    static Optional<Path> wholeJobOf(Path plan) {
+        return Optional.of(folder(plan).resolve(stem(plan) + ".whole.json")).filter(Files::exists);
+    }
+
+    /** The other plans of the chain that lie beside that plan: the one it was begun by, and what was resumed since. */
+    static List<Path> others(Path plan) {
+        Matcher resumed = RESUMED.matcher(stem(plan));
+        if (!resumed.matches()) return List.of();
+        List<Path> others = new ArrayList<>();
+        String begun = resumed.group(1);
+        for (int n = 0; n < MOST_RESUMED; n++) {
+            String more = n == 0 ? "" : n == 1 ? ".resumed" : ".resumed-" + n;
+            Path other = folder(plan).resolve(begun + more + ".plan.json");
+            if (!Files.exists(other) && n > 1) break;
+            if (Files.exists(other) && !stem(other).equals(stem(plan))) others.add(other);
+        }
+        return others;
     }
 
     private static Path folder(Path file) {
