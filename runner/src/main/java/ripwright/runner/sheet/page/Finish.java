@@ -70,8 +70,14 @@ final class Finish {
                 Cell.id(part.name()),
                 Cell.number(Long.toString(made)),
                 Cell.number(Integer.toString(part.count())),
-                Cell.number(tape.size(part.thickness(), part.width(), part.length())),
+                Cell.number(size(part)),
                 Cell.number(tape.read(part.blankWidth()) + " × " + tape.read(part.blankLength()))));
+    }
+
+    /** Finished, over all; of a part with tenons what lies between its shoulders too. */
+    private String size(Part part) {
+        String over = tape.size(part.thickness(), part.width(), part.finishedLength());
+        return part.tenon().sum().isZero() ? over : over + ", " + tape.read(part.length()) + " between shoulders";
     }
 
     private Block rack() {

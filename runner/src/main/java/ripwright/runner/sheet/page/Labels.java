@@ -34,8 +34,10 @@ final class Labels {
         remarks.add("Step " + step.n() + ", strip "
                 + Isolated.name(blank.strip().strip().id()) + ", board "
                 + Isolated.name(blank.strip().section().board()));
+        part.filter(one -> !one.tenon().sum().isZero())
+                .ifPresent(one -> remarks.add(tape.full(one.length()) + " between shoulders"));
         part.flatMap(this::toDo).ifPresent(remarks::add);
-        String size = part.map(one -> tape.size(one.thickness(), one.width(), one.length()) + " "
+        String size = part.map(one -> tape.size(one.thickness(), one.width(), one.finishedLength()) + " "
                         + tape.units().symbol())
                 .orElse("");
         return new Label(blank.blank().id(), name, size, remarks);
