@@ -66,8 +66,8 @@ final class FitWork {
         Length sneakUp = part.map(Part::sneakUp).orElse(Length.ZERO);
         Length spare = step.spare().orElse(Length.ZERO);
         // What the cut comes to beyond the opening: sneak-up, and tenons where there are any.
-        Length beyond = part.filter(one -> !one.finishedLength().exceeds(blank.blank().length()))
-                .map(one -> blank.blank().length().minus(one.finishedLength()))
+        Length beyond = part.filter(one -> !one.length().exceeds(blank.blank().length()))
+                .map(one -> blank.blank().length().minus(one.length()))
                 .orElse(sneakUp);
         return List.of(
                 StepCells.tick(step, blank.blank().id()),
