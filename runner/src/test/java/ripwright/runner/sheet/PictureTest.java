@@ -14,7 +14,7 @@ class PictureTest {
 
         assertThat(svg).startsWith("<svg xmlns=\"http://www.w3.org/2000/svg\"").doesNotContain("class=\"\"", "url(");
         assertThat(Markups.texts(picture, "title")).containsExactly("Board oak-1", "Board oak-3");
-        assertThat(Markups.texts(picture, "text")).contains("B1 seat rail", "B20", "apron");
+        assertThat(Markups.texts(picture, "text")).contains("S1, 2 1/4", "B1 seat rail", "B20 apron");
     }
 
     @Test

@@ -192,7 +192,14 @@ final class PlanBuilder {
             if (!section.edgeLoss().isZero())
                 step(Saw.RIP, Does.STRAIGHTEN, Optional.empty(), Optional.empty(), section.id(), List.of());
         settings.forEach(setting -> rips(setting, all));
+        if (job.breakdown().leavesOver()) all.forEach(this::square);
         crosscuts(all.stream().flatMap(section -> section.strips().stream()).toList());
+    }
+
+    private void square(Section section) {
+        for (Strip strip : section.strips())
+            if (!strip.blanks().isEmpty() && strip.blanks().get(0).from().exceeds(section.from()))
+                step(Saw.CROSSCUT, Does.SQUARE, Optional.empty(), Optional.empty(), strip.id(), List.of());
     }
 
     private void rips(Setting setting, List<Section> all) {

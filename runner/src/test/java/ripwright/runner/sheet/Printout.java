@@ -32,11 +32,7 @@ final class Printout {
      * @param right where the rightmost letter ends
      * @param bottom the lowest baseline
      */
-    record Page(double width, double height, String text, double left, double top, double right, double bottom) {
-        boolean sideways() {
-            return width > height;
-        }
-    }
+    record Page(double width, double height, String text, double left, double top, double right, double bottom) {}
 
     Printout(byte[] pdf) throws IOException {
         try (PDDocument document = Loader.loadPDF(pdf)) {

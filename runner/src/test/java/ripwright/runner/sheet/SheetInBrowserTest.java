@@ -113,7 +113,7 @@ class SheetInBrowserTest {
         tell(fit(), "scribe", "length", "17 3/4");
         browser.find("#open-report").click();
         browser.find("#note").sendKeys("Blade dull after step 2");
-        assertThat(browser.find("#half-done").getText()).isEqualTo("Ticked in part, and told as not done: 2.");
+        assertThat(browser.find("#half-done").getText()).isEqualTo("Ticked in part, and told piece by piece: 2.");
         assertThat(browser.all("#changes li").stream().map(WebElement::getText))
                 .containsExactly(
                         "strip S1: width 2 3/16 remove",
@@ -153,6 +153,9 @@ class SheetInBrowserTest {
                       "length": "17 3/4"
                     }
                   ],
+                  "made": [
+                    "oak-2/1"
+                  ],
                   "note": "Blade dull after step 2"
                 }
                 """);
@@ -177,13 +180,42 @@ class SheetInBrowserTest {
 
     @Test
     void what_is_no_length_is_not_noted() {
-        tell(rip("S1"), "S1", "width", "2 3/8\"");
+        tell(rip("S1"), "S1", "width", "2 3/8 ft");
         assertThat(browser.find("#difference").isDisplayed()).isTrue();
 
         browser.find("#width").clear();
-        browser.find("#width").sendKeys("2 3/8 in", Keys.ENTER);
+        browser.find("#width").sendKeys("2-3/8\"", Keys.ENTER);
         assertThat(browser.find("#difference").isDisplayed()).isFalse();
         assertThat(browser.find("#open-report").getText()).isEqualTo("Report (1 different)");
+        browser.find("#open-report").click();
+        assertThat(browser.find("#changes li").getText()).isEqualTo("strip S1: width 2 3/8 in remove");
+    }
+
+    @Test
+    void an_opening_is_answered_at_once() {
+        WebElement opening = browser.all("input.opening").get(0); // planned 18 1/4, sneak-up of 1/4 included
+        WebElement answer = browser.all("output.answer").get(0);
+        long spare = Long.parseLong(Objects.requireNonNull(opening.getDomAttribute("data-spare")));
+
+        opening.sendKeys("17-1/2\"");
+        assertThat(answer.getText()).startsWith("Cut to 17 3/4 in: fits, ");
+        opening.clear();
+        opening.sendKeys("444.5 mm");
+        assertThat(answer.getText()).startsWith("Cut to 17 3/4 in: fits, ");
+        opening.clear();
+        opening.sendKeys(18 + spare / 25_400_000 + 2 + "");
+        assertThat(answer.getText()).contains(": too short by ");
+        opening.clear();
+        opening.sendKeys("wide");
+        assertThat(answer.getText()).isEqualTo("No length: write 12 3/8 or 314 mm.");
+    }
+
+    @Test
+    void openings_are_kept_when_the_page_is_opened_again() {
+        browser.all("input.opening").get(0).sendKeys("17 1/2");
+        browser.open(page());
+
+        assertThat(browser.all("output.answer").get(0).getText()).startsWith("Cut to 17 3/4 in: fits, ");
     }
 
     @Test
@@ -199,7 +231,7 @@ class SheetInBrowserTest {
     void all_of_it_works_from_the_keyboard() {
         browser.run("document.querySelector('main input').focus(); return true;");
         browser.press(Keys.SPACE);
-        assertThat(ticked()).containsExactly("Pulled oak-1");
+        assertThat(ticked()).containsExactly("Counted apron");
 
         browser.run("document.querySelector('button.differs').focus(); return true;");
         browser.press(Keys.ENTER);

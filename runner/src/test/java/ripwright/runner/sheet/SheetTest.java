@@ -72,8 +72,10 @@ class SheetTest {
                         .toList())
                 .containsExactly(
                         "Cautions",
+                        "Cutting list",
                         "Pull the boards",
                         "Break down",
+                        "The boards",
                         "Mill to thickness",
                         "Straighten the reference edges",
                         "Rip at 3 1/2 in",
@@ -86,10 +88,8 @@ class SheetTest {
                         "Crosscut at 16 9/16 in",
                         "Crosscut at 14 in",
                         "Cut to fit",
-                        "Count the parts",
                         "Back to the rack",
                         "Buy",
-                        "The boards",
                         "Labels for the parts",
                         "Step : what came out different",
                         "Report");
@@ -117,6 +117,43 @@ class SheetTest {
         assertThat(texts(proven, "p"))
                 .anyMatch(text ->
                         text.startsWith("No plan that makes as much can cost less: this one is proven cheapest."));
+    }
+
+    @Test
+    void a_rip_names_the_edge_that_rides_the_fence_and_how_it_is_known() {
+        assertThat(fences("oak-2/1"))
+                .contains("right, with the triangle", "right, sawn with S7", "right, sawn with S9");
+        assertThat(texts(page, "bdi")).contains("section, right edge", "section, left edge");
+    }
+
+    /** The cell behind that of a section, in every row that has one. */
+    private List<String> fences(String section) {
+        return elements(page, "td").stream()
+                .filter(cell -> cell.getTextContent().equals(section))
+                .filter(cell -> !cell.getAttribute("class").contains("tick"))
+                .map(cell -> ((Element) cell.getParentNode()).getElementsByTagName("td"))
+                .filter(row -> row.getLength() > 1)
+                .map(row -> row.item(1).getTextContent())
+                .toList();
+    }
+
+    @Test
+    void a_job_that_leaves_nothing_over_says_so_at_the_break_down() {
+        assertThat(texts(page, "p")).anyMatch(text -> text.startsWith("This job leaves nothing over at break-down:"));
+    }
+
+    @Test
+    void wood_taken_off_a_straight_edge_is_told_apart_from_an_edge_that_is_not_straight() {
+        assertThat(texts(page, "bdi")).contains("not straight yet");
+        assertThat(texts(page, "p")).anyMatch(text -> text.contains("A jointer may do what this rip does"));
+    }
+
+    @Test
+    void what_is_always_to_be_minded_stands_first() {
+        assertThat(texts(page, "p"))
+                .anyMatch(text -> text.startsWith("Stand out of line with the blade"))
+                .anyMatch(text -> text.startsWith("If the kerf closes"))
+                .anyMatch(text -> text.contains("short ends fall free"));
     }
 
     @Test

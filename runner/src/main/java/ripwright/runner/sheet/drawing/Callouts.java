@@ -15,7 +15,7 @@ final class Callouts {
     /** How long a label may be. */
     static final long LONGEST = 24_000;
 
-    private static final int MOST_ROWS = 6;
+    private static final int MOST_ROWS = 9;
     private static final long GAP = 300;
 
     private final List<Callout> callouts = new ArrayList<>();

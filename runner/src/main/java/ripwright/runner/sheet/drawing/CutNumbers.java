@@ -35,8 +35,14 @@ final class CutNumbers {
 
     private void crosscut(SawCut cut) {
         Box kerf = frame.box(cut.kerf());
-        if (cut.step().isEmpty() || StripLabels.thin(kerf)) return; // a thin strip's callout names its cuts
+        if (cut.step().isEmpty()) return;
         int step = cut.step().getAsInt();
+        if (StripLabels.thin(kerf)) {
+            boolean inStrip = map.strips().stream()
+                    .anyMatch(strip -> strip.region().left() == cut.kerf().left());
+            if (!inStrip) callouts.number(new Spot(kerf.center(), kerf.middle()), step);
+            return; // a thin strip's callout names its cuts
+        }
         List<Balloon> trials = NUDGES.stream()
                 .map(nudge -> new Balloon(step, kerf.center() + nudge, kerf.middle()))
                 .toList();

@@ -10,7 +10,7 @@ import ripwright.stock.Board;
  */
 public record Scale(long denominator) {
     /** What a board's length may take of a page, in hundredths of a point. */
-    static final long LONGEST = 47_600;
+    static final long LONGEST = 46_500;
 
     private static final long WIDEST = 34_000;
     private static final long LARGEST = 4; // 1 : 4 is large enough for the shortest offcut

@@ -24,6 +24,8 @@ import ripwright.stock.Defect;
  */
 final class CutWords {
 
+    private static final String NO_CUT = "no cut: the strip is the blank";
+
     private final Pieces pieces;
     private final Tape tape;
     private final Length kerf;
@@ -44,38 +46,41 @@ final class CutWords {
     /** All of a strip's blanks at one stop, in words. */
     String atStop(Step step, List<Pieces.BlankOf> blanks) {
         if (blanks.isEmpty()) return "";
-        if (uncut(blanks.get(0))) return "no cut: the strip is the blank";
+        if (uncut(blanks.get(0))) return NO_CUT;
         List<String> words = new ArrayList<>();
-        int inRow = 0;
-        for (int i = 0; i < blanks.size(); i++) {
+        words.add("from " + end(blanks.get(0)));
+        int inRow = 1;
+        for (int i = 1; i < blanks.size(); i++) {
             Pieces.BlankOf blank = blanks.get(i);
-            Optional<Blank> before = before(blank);
-            boolean follows =
-                    i > 0 && before.equals(Optional.of(blanks.get(i - 1).blank()));
-            if (!follows) {
-                if (inRow > 0) words.add(inRow + " at the stop");
-                inRow = 0;
-                words.add("from " + end(blank));
-            } else if (!touch(before.orElseThrow(), blank.blank())) {
-                String between = " between the " + ordinal(i) + " and the " + ordinal(i + 1);
-                words.add(inRow + " at the stop");
-                inRow = 0;
-                words.add(passed(before.orElseThrow(), blank)
-                        .map(what -> "pass " + what + between)
-                        .orElse("cut " + gap(before.orElseThrow(), blank) + " off" + between));
+            Blank before = before(blank).orElseThrow();
+            if (before.equals(blanks.get(i - 1).blank()) && touch(before, blank.blank())) {
+                inRow++;
+                continue;
             }
-            inRow++;
+            words.add(inRow + " at the stop");
+            inRow = 1;
+            String between = " between the " + ordinal(i) + " and the " + ordinal(i + 1);
+            if (!before.equals(blanks.get(i - 1).blank())) words.add(between(blank, between));
+            else
+                words.add(passed(before, blank)
+                        .map(what -> "pass " + what + between)
+                        .orElse("cut " + gap(before, blank) + " off" + between));
         }
         words.add(inRow + " at the stop");
         return String.join(", ", words);
     }
 
+    /** What lies between two blanks of one stop: blanks that are made already, or such as are still to be made. */
+    private String between(Pieces.BlankOf blank, String between) {
+        return laterBefore(blank).isEmpty() ? "go on from " + end(blank) : setAside(blank) + between;
+    }
+
     /** The end that a blank is measured from when its turn comes. */
     String end(Pieces.BlankOf blank) {
-        if (uncut(blank)) return "no cut: the strip is the blank";
+        if (uncut(blank)) return NO_CUT;
         Optional<Blank> before = before(blank);
         if (before.isEmpty()) return nearEnd(blank);
-        if (turnOf(before.get()) <= turnOf(blank.blank())) {
+        if (laterBefore(blank).isEmpty()) {
             if (touch(before.get(), blank.blank()))
                 return "where " + Isolated.name(before.get().id()) + " ended";
             return passed(before.get(), blank)
@@ -85,7 +90,45 @@ final class CutWords {
         }
         boolean last = blanks(blank).indexOf(blank.blank()) == blanks(blank).size() - 1;
         if (last && same(end(blank.blank()), section(blank).to())) return "its far end";
-        return tape.read(blank.blank().from().minus(section(blank).from())) + " from its marked end";
+        String from = madeBefore(blank)
+                .map(made -> "where " + Isolated.name(made.id()) + " ended")
+                .orElse(squared.contains(blank.strip().strip().id()) ? "the squared end" : "its marked end");
+        return from + ", " + setAside(blank);
+    }
+
+    /** The piece between the end that is there and a blank, kept for what is cut from it later. */
+    private String setAside(Pieces.BlankOf blank) {
+        boolean squaredStart = squared.contains(blank.strip().strip().id());
+        Length start = madeBefore(blank)
+                .map(made -> end(made).plus(kerf))
+                .orElse(
+                        squaredStart
+                                ? blanks(blank).get(0).from()
+                                : section(blank).from());
+        Length cut = start.plus(kerf);
+        String length = cut.exceeds(blank.blank().from())
+                ? ""
+                : tape.full(blank.blank().from().minus(cut)) + " ";
+        return "set " + length + "aside for "
+                + laterBefore(blank).stream()
+                        .map(one -> Isolated.name(one.id()))
+                        .collect(Collectors.joining(" and "));
+    }
+
+    /** The nearest blank before this one that is made by then. */
+    private Optional<Blank> madeBefore(Pieces.BlankOf blank) {
+        List<Blank> all = blanks(blank);
+        for (int i = all.indexOf(blank.blank()) - 1; i >= 0; i--)
+            if (turnOf(all.get(i)) <= turnOf(blank.blank())) return Optional.of(all.get(i));
+        return Optional.empty();
+    }
+
+    /** The blanks right before this one that are made after it. */
+    private List<Blank> laterBefore(Pieces.BlankOf blank) {
+        List<Blank> all = blanks(blank);
+        int here = all.indexOf(blank.blank());
+        int start = madeBefore(blank).map(made -> all.indexOf(made) + 1).orElse(0);
+        return all.subList(start, Math.max(start, here));
     }
 
     private String nearEnd(Pieces.BlankOf blank) {
@@ -94,7 +137,7 @@ final class CutWords {
         if (same(blank.blank().from(), section(blank).from())) return "its marked end";
         return passed(section(blank).from(), blank)
                 .map(what -> "past " + what + " at its marked end")
-                .orElse(tape.read(off) + " from its marked end");
+                .orElse(tape.full(off) + " past its marked end");
     }
 
     /** What squaring takes off the strip: how much, and what that passes. */

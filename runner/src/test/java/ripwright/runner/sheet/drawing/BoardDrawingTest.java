@@ -25,24 +25,24 @@ class BoardDrawingTest {
 
     @Test
     void boards_are_drawn_true_to_one_scale() {
-        // 96 in are 6912 pt; at 1 : 11 that is 628.36 pt
-        assertThat(scale.denominator()).isEqualTo(11);
+        // 96 in are 6912 pt; at 1 : 15 that is 460.8 pt
+        assertThat(scale.denominator()).isEqualTo(15);
         assertThat(drawings.stream()
                         .map(drawing -> extent(drawing.ground().get(0).corners()))
                         .toList())
                 .containsExactly(
-                        List.of(62_836L, 5_236L),
-                        List.of(54_982L, 4_418L),
-                        List.of(39_273L, 4_909L),
-                        List.of(19_636L, 3_273L));
+                        List.of(46_080L, 3_840L),
+                        List.of(40_320L, 3_240L),
+                        List.of(28_800L, 3_600L),
+                        List.of(14_400L, 2_400L));
     }
 
     @Test
     void a_tapered_board_is_drawn_tapered() {
         List<Spot> corners = drawings.get(0).ground().get(0).corners();
 
-        assertThat(corners.get(3).y() - corners.get(0).y()).isEqualTo(5_236); // 8 in
-        assertThat(corners.get(2).y() - corners.get(1).y()).isEqualTo(4_745); // 7 1/4 in
+        assertThat(corners.get(3).y() - corners.get(0).y()).isEqualTo(3_840); // 8 in
+        assertThat(corners.get(2).y() - corners.get(1).y()).isEqualTo(3_480); // 7 1/4 in
     }
 
     @Test
@@ -73,13 +73,13 @@ class BoardDrawingTest {
 
     @Test
     void a_kerf_is_as_wide_as_the_scale_says_where_that_can_be_seen() {
-        long eighth = scale.paper(3_175_000); // 9 pt / 11
+        long eighth = scale.paper(3_175_000); // 9 pt / 15
         Shape first = drawings.get(0).shapes().stream()
                 .filter(shape -> shape.look() == Look.KERF)
                 .findFirst()
                 .orElseThrow();
 
-        assertThat(eighth).isEqualTo(82);
+        assertThat(eighth).isEqualTo(60);
         assertThat(extent(first.corners()).get(0)).isCloseTo(eighth, within(1L));
     }
 
@@ -127,7 +127,13 @@ class BoardDrawingTest {
     @Test
     void a_strip_too_thin_for_lettering_is_called_out_with_its_blanks_and_their_step() {
         assertThat(drawings.get(1).words().stream().map(Words::text))
-                .contains("S10: B15 bead (39)", "S12: B19 bead (40)");
+                .contains("S10, 3/4: B15 bead (39)", "S12, 3/4: B19 bead (40)");
+    }
+
+    @Test
+    void strips_carry_their_widths_and_defects_where_they_lie_so_that_the_marked_end_can_be_checked() {
+        assertThat(drawings.get(0).words().stream().map(Words::text))
+                .contains("S1, 2 1/4", "knot 40 to 42 1/2, 3 to 4 1/4 across");
     }
 
     @Test
@@ -147,11 +153,11 @@ class BoardDrawingTest {
     }
 
     @Test
-    void a_board_fits_a_page_of_either_paper_turned_sideways() {
-        // within 12 mm margins A4 leaves 773.9 by 527.2 pt, Letter 724.0 by 544.0 pt
+    void a_board_fits_a_page_of_either_paper() {
+        // within 12 mm margins A4 leaves 527.2 by 773.9 pt, Letter 544.0 by 724.0 pt
         assertThat(drawings).allSatisfy(drawing -> {
-            assertThat(drawing.width()).isLessThanOrEqualTo(72_396);
-            assertThat(drawing.height()).isLessThanOrEqualTo(52_700);
+            assertThat(drawing.width()).isLessThanOrEqualTo(52_715);
+            assertThat(drawing.height()).isLessThanOrEqualTo(72_396);
         });
     }
 

@@ -52,9 +52,28 @@ class RunTest {
 
     @Test
     void blanks_without_a_stop_are_cut_to_fit() {
-        assertThat(Run.of(List.of(stop(1, "30"), step(2, Does.BLANK, ""), step(3, Does.BLANK, ""))))
+        assertThat(Run.of(List.of(stop(1, "30"), fit(2), fit(3))))
                 .extracting(Run::work, run -> run.steps().size())
                 .containsExactly(tuple(Work.STOP, 1), tuple(Work.FIT, 2));
+    }
+
+    @Test
+    void blanks_that_are_not_cut_are_a_run_of_their_own() {
+        assertThat(Run.of(List.of(step(1, Does.BLANK, ""), stop(2, "30"))))
+                .extracting(Run::work)
+                .containsExactly(Work.WHOLE, Work.STOP);
+    }
+
+    private static Step fit(int n) {
+        return new Step(
+                n,
+                Optional.of(Step.Saw.CROSSCUT),
+                Does.BLANK,
+                Optional.empty(),
+                Optional.empty(),
+                "strip",
+                List.of(),
+                Optional.of(Length.ZERO));
     }
 
     private static Step step(int n, Does does, String setting) {
