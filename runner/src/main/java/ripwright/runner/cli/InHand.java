@@ -1,6 +1,7 @@
 package ripwright.runner.cli;
 
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -25,11 +26,11 @@ final class InHand {
 
     /** Lines by their names: what was cut from boards and can still be used, and what of it goes to the rack unused. */
     Map<String, String> lines() {
-        Map<String, List<String>> sorts = new LinkedHashMap<>();
+        Map<HeldPiece.Kind, List<String>> sorts = new EnumMap<>(HeldPiece.Kind.class);
         for (Board board : rest.job().boards()) {
             SizeNow piece = rest.pieces().get(board.id());
             if (piece == null || piece.planned().kind() == HeldPiece.Kind.BOARD) continue;
-            sorts.computeIfAbsent(word(piece.planned().kind()), key -> new ArrayList<>())
+            sorts.computeIfAbsent(piece.planned().kind(), key -> new ArrayList<>())
                     .add(board.id() + " (" + size(board) + ")");
         }
         Map<String, String> lines = new LinkedHashMap<>();
@@ -37,8 +38,9 @@ final class InHand {
             lines.put(
                     "in hand",
                     sorts.entrySet().stream()
-                            .map(sort -> some(sort.getKey(), sort.getValue()))
-                            .collect(Collectors.joining("; ")));
+                            .map(sort ->
+                                    some(words(sort.getKey(), sort.getValue().size()), sort.getValue()))
+                            .collect(Collectors.joining("\n" + " ".repeat(RestSummary.MARGIN))));
         List<String> kept = kept();
         if (!kept.isEmpty()) lines.put("to the rack", some("unused", kept) + ", once the job is settled");
         return lines;
@@ -55,15 +57,16 @@ final class InHand {
         return kept;
     }
 
-    private static String word(HeldPiece.Kind kind) {
+    private static String words(HeldPiece.Kind kind, int count) {
+        String more = count == 1 ? "" : "s";
         return switch (kind) {
-            case BOARD -> "board";
-            case SECTION -> "section";
-            case STRIP -> "strip";
-            case BLANK -> "blank not as planned";
-            case TEST_BLANK -> "test blank";
-            case OFFCUT -> "offcut";
-            case REST -> "piece left over";
+            case BOARD -> "board" + more;
+            case SECTION -> "section" + more;
+            case STRIP -> "strip" + more;
+            case BLANK -> "blank" + more + " not as planned";
+            case TEST_BLANK -> "test blank" + more;
+            case OFFCUT -> "offcut" + more;
+            case REST -> "piece" + more + " left over";
         };
     }
 

@@ -18,7 +18,7 @@ import ripwright.resume.Spent;
 
 /** What a resumed plan has behind it, in a few lines. The same text for the same plan and report. */
 final class RestSummary {
-    private static final int MARGIN = 16;
+    static final int MARGIN = 16;
 
     private final Job job;
     private final Plan plan;

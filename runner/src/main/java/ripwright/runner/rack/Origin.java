@@ -58,12 +58,12 @@ record Origin(Job begun, Job planned, List<PlanFile> earlier) {
 
     private static Job job(PlanFile plan, Optional<Path> named) throws WrongInputException, RefusedException {
         Path file = named.or(plan::job)
-                .orElseThrow(() -> new RefusedException(
-                        "There is no " + plan.beside(".job.json") + ". Name the job that was planned: --job FILE."));
+                .orElseThrow(() -> new RefusedException("There is no " + plan.beside(".job.json")
+                        + ". Name the job that was planned: --job " + plan.wholeJob() + "."));
         Job job = JobReader.read(file);
         if (!job.name().equals(plan.plan().job()))
             throw new RefusedException("The plan is of \"" + plan.plan().job() + "\", but " + file + " is \""
-                    + job.name() + "\". Name the job that was planned: --job FILE.");
+                    + job.name() + "\". Name the job that was planned: --job " + plan.wholeJob() + ".");
         return job;
     }
 

@@ -34,6 +34,12 @@ record PlanFile(Path file, Plan plan, String digest) {
                 .or(() -> Optional.of(beside(".json")).filter(Files::exists).filter(other -> !other.equals(file)));
     }
 
+    /** What to name as the job: after spreadsheets the file that says it all, {@code lockers.whole.json}. */
+    String wholeJob() {
+        Path whole = beside(".whole.json");
+        return Files.exists(whole) ? whole.toString() : "FILE";
+    }
+
     /** Where the boards left go. */
     Path left() throws IOException {
         return beside(".left.json").toAbsolutePath();

@@ -196,6 +196,46 @@ class ResumeCommandTest {
                 .contains("  short         1 x door: buy 0.5 board feet of any wood");
     }
 
+    /** The rip is done, and nobody ticked its step. */
+    @Test
+    void pieces_that_are_there_are_reported_by_their_ids_and_told_in_the_shops_words() throws Exception {
+        Plan plan = PlanReader.read(PLAN);
+        Step rip = plan.steps().stream()
+                .filter(step -> step.does() == Step.Does.RIP)
+                .findFirst()
+                .orElseThrow();
+        String strip = rip.makes().get(0);
+        List<Integer> done =
+                plan.steps().stream().map(Step::n).filter(n -> n < rip.n()).toList();
+        Shop shop = new Shop(folder, Planner::plan);
+        shop.file("strip.report.json", """
+                { "format": 1, "job": "Shoe bench", "done": %s, "made": [ "%s" ], "changes": [] }
+                """.formatted(done, strip));
+        assertThat(shop.run("resume", PLAN.toString(), "FOLDER/strip.report.json", "--out", "FOLDER"))
+                .as(shop.err())
+                .isEqualTo(0);
+        assertThat(shop.out())
+                .contains(done.size() + " of 29 steps and 1 piece of steps underway; ")
+                .containsPattern("strips? [^\\n]*" + strip + " \\(");
+        assertThat(board(strip).straightEdges()).isEqualTo(2);
+    }
+
+    @Test
+    void what_is_wrong_with_pieces_reported_is_told_with_its_place() throws IOException {
+        Shop shop = new Shop(folder, Planner::plan);
+        shop.file("pieces.report.json", """
+                { "format": 1, "job": "Shoe bench", "done": [],
+                  "made": [ "S999",
+                            "S999" ],
+                  "changes": [] }
+                """);
+        assertThat(shop.run("resume", PLAN.toString(), "FOLDER/pieces.report.json", "--out", "FOLDER"))
+                .isEqualTo(2);
+        assertThat(shop.err())
+                .contains("$.made[0]   \"S999\" is no piece of this plan.")
+                .contains("$.made[1]   \"S999\" is listed twice; list it once.");
+    }
+
     @Test
     void all_that_is_wrong_with_a_report_is_told_with_its_place() throws IOException {
         Shop shop = new Shop(folder, (job, options) -> {
