@@ -33,7 +33,7 @@ class PlannerTest {
     @Test
     void every_plan_of_a_drawn_job_replays() {
         Options brief = Options.defaults().withMostRecuts(60);
-        Seeds.each(Integer.getInteger("ripwright.drawnJobs", 400), (random, size) -> {
+        Seeds.each(Integer.getInteger("ripwright.drawnJobs", 250), (random, size) -> {
             Job job = onOneThread(RandomJobs.growing(random, size / 2));
             assertThat(Replay.faults(job, Planner.plan(job, brief))).isEmpty();
         });
