@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.w3c.dom.Document;
@@ -49,7 +50,15 @@ class PlannedSheetsTest {
                 .filter(cell -> cell.getAttribute("class").contains("step"))
                 .filter(cell -> !cell.getAttribute("scope").equals("col"))
                 .map(cell -> cell.getElementsByTagName("bdi").item(0).getTextContent())
+                .flatMap(PlannedSheetsTest::each)
                 .toList();
+    }
+
+    /** Steps that are told in one row, such as 41–43, one by one. */
+    private static Stream<String> each(String steps) {
+        String[] ends = steps.split("–", 2);
+        return IntStream.rangeClosed(Integer.parseInt(ends[0]), Integer.parseInt(ends[ends.length - 1]))
+                .mapToObj(Integer::toString);
     }
 
     private static String labels(Document page) {

@@ -135,8 +135,11 @@ class SheetOnPaperTest {
         List<Integer> steps = new ArrayList<>();
         for (String line : printout.text().lines().toList()) {
             String start = line.strip().split("[ !]", 2)[0];
-            if (steps.size() < plan.steps().size() && start.equals("" + (steps.size() + 1)))
-                steps.add(steps.size() + 1);
+            String[] ends = start.split("–", 2); // steps that are told in one row, such as 41–43
+            if (steps.size() >= plan.steps().size() || !ends[0].equals("" + (steps.size() + 1))) continue;
+            int last = ends[ends.length - 1].matches("[0-9]{1,4}") ? Integer.parseInt(ends[ends.length - 1]) : 0;
+            do steps.add(steps.size() + 1);
+            while (steps.size() < last);
         }
         return steps;
     }
